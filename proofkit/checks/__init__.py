@@ -1,0 +1,1 @@
+"""The checks: one folder per family, one file per check; registry.py lists them."""

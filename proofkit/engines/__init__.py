@@ -1,0 +1,1 @@
+"""The language model and the grammar engine: where they come from, and what they remember."""

@@ -1,0 +1,102 @@
+"""What a check says: one thing found at one place. It knows nothing of colour, width or files."""
+
+from __future__ import annotations
+
+import hashlib
+import re
+from collections import Counter
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+from enum import StrEnum
+
+from proofkit.book import Book, Span
+
+_KEY_LENGTH = 7
+# No vowels, no look-alikes: a key can be read aloud and never spells a word.
+_KEY_LETTERS = "23456789bcdfghjkmnpqrstvwxz"
+_NEIGHBOURS = 2
+_WORD = re.compile(r"\w+")
+
+
+class Tier(StrEnum):
+    """How the issue is put to the author."""
+
+    ERROR = "error"  # wrong in published English
+    QUERY = "query"  # a careful proofreader would ask
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Issue:
+    """One issue. ``suggestions`` replace the span's characters exactly as they stand.
+
+    ``confidence`` is the share of such issues that are true, 0 to 1. ``related`` are the other
+    places of the same matter. ``key`` is empty until ``with_keys`` gives it.
+    """
+
+    check: str
+    tier: Tier
+    span: Span
+    quote: str
+    message: str
+    suggestions: tuple[str, ...] = ()
+    confidence: float
+    related: tuple[Span, ...] = ()
+    key: str = ""
+
+
+def issue_at(
+    book: Book,
+    span: Span,
+    *,
+    check: str,
+    tier: Tier,
+    message: str,
+    confidence: float,
+    suggestions: Iterable[str] = (),
+    related: Iterable[Span] = (),
+) -> Issue:
+    """An issue whose quote is taken from the book."""
+    return Issue(
+        check=check,
+        tier=tier,
+        span=span,
+        quote=book.quote(span),
+        message=message,
+        suggestions=tuple(suggestions),
+        confidence=confidence,
+        related=tuple(related),
+    )
+
+
+def with_keys(book: Book, issues: Iterable[Issue]) -> tuple[Issue, ...]:
+    """The issues with their keys, in the order of the book.
+
+    A key is made from the check, the words at fault and their neighbours, never from a position, so
+    it survives edits elsewhere. Slips that agree in all of that are told apart by counting them in
+    the order of the book.
+    """
+    in_order = sorted(issues, key=lambda issue: (issue.span, issue.check))
+    seen: Counter[str] = Counter()
+    keyed = []
+    for issue in in_order:
+        matter = _matter(book, issue)
+        seen[matter] += 1
+        keyed.append(replace(issue, key=_key(f"{matter}\x1f{seen[matter]}")))
+    return tuple(keyed)
+
+
+def _matter(book: Book, issue: Issue) -> str:
+    text = book.page(issue.span.page).text
+    before = _WORD.findall(text[: issue.span.start])[-_NEIGHBOURS:]
+    after = _WORD.findall(text[issue.span.end :], 0, 200)[:_NEIGHBOURS]
+    quote = " ".join(issue.quote.split())
+    return "\x1f".join([issue.check, quote, *before, "\x1e", *after])
+
+
+def _key(matter: str) -> str:
+    number = int.from_bytes(hashlib.sha256(matter.encode()).digest()[:8], "big")
+    letters = []
+    for _ in range(_KEY_LENGTH):
+        number, index = divmod(number, len(_KEY_LETTERS))
+        letters.append(_KEY_LETTERS[index])
+    return "".join(letters)

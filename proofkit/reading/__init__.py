@@ -1,0 +1,1 @@
+"""How hard the text is to read, and for whom."""
