@@ -1,0 +1,120 @@
+"""The one value that every report is made from: a checked manuscript, ready to be shown.
+
+It is plain data, frozen, and msgspec turns it into JSON as it stands; ``reports/report.schema.json``
+documents that shape for those who read it with a program.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from proofkit.book import Role, Span
+from proofkit.issue import Tier
+from proofkit.problem import Notice
+from proofkit.reading.measure import BookReading, PageReading
+from proofkit.settings import English
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Manuscript:
+    """The manuscript as a whole.
+
+    ``title``      as the manuscript gives it, or ""
+    ``age_band``   the band's short name, as the command line takes it ("picture")
+    ``words``      words of story
+    ``pages``      pages that carry story; 1 where none are marked
+    ``spreads``    spreads that carry story; 0 where they are not known
+    ``paginated``  whether the author marked pages or spreads
+    """
+
+    path: str
+    title: str
+    english: English
+    age_band: str
+    words: int
+    pages: int
+    spreads: int
+    paginated: bool = True
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class EngineReport:
+    """An engine, whether it ran for this report, and a word on that ("remembered", "not there")."""
+
+    name: str
+    version: str
+    ran: bool
+    note: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PageReport:
+    """A page of the manuscript: all of its text, how many words of story, how it reads."""
+
+    number: int
+    label: str
+    spread: int | None
+    role: Role
+    words: int
+    text: str
+    reading: PageReading | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RankedIssue:
+    """An issue in its place: ``rank`` 1 is most worth mending first.
+
+    ``page`` is the 1-based place in the report's pages; ``start`` and ``end`` count characters of that
+    page's text. ``suggestions`` replace just those characters; an empty one takes them out.
+    """
+
+    rank: int
+    key: str
+    check: str
+    tier: Tier
+    page: int
+    start: int
+    end: int
+    quote: str
+    message: str
+    suggestions: tuple[str, ...] = ()
+    confidence: float
+    related: tuple[Span, ...] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WordToConfirm:
+    """A word that no dictionary has and the book uses on purpose: a name, a sound, an invention."""
+
+    word: str
+    count: int
+    pages: tuple[int, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Report:
+    """Everything that a run found out about one manuscript; ``issues`` by rank."""
+
+    schema_version: int = 1
+    manuscript: Manuscript
+    engines: tuple[EngineReport, ...]
+    pages: tuple[PageReport, ...]
+    issues: tuple[RankedIssue, ...]
+    words_to_confirm: tuple[WordToConfirm, ...]
+    reading: BookReading
+    notices: tuple[Notice, ...] = ()
+
+    @property
+    def errors(self) -> tuple[RankedIssue, ...]:
+        """The issues that are wrong in published English, by rank."""
+        return tuple(issue for issue in self.issues if issue.tier is Tier.ERROR)
+
+    @property
+    def queries(self) -> tuple[RankedIssue, ...]:
+        """The issues that a careful proofreader would ask about, by rank."""
+        return tuple(issue for issue in self.issues if issue.tier is Tier.QUERY)
+
+    @property
+    def complete(self) -> bool:
+        """Whether everything that should be checked was checked."""
+        return not any(notice.unchecked for notice in self.notices)
