@@ -1,0 +1,77 @@
+"""Which English a book is written in, by its own spellings."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from proofkit.settings import English
+from proofkit.words.variants import other_english, variants
+from proofkit.words.vocabulary import Vocabulary
+
+# What VarCon doesn't tell apart (mum is also an adjective) or doesn't hold, and every story says.
+_KIN = {
+    "mum": English.BRITISH,
+    "mums": English.BRITISH,
+    "mom": English.AMERICAN,
+    "moms": English.AMERICAN,
+    "mommy": English.AMERICAN,
+}
+# A mummy may lie in a pyramid; Mummy doesn't.
+_KIN_NAMES = {"mummy": English.BRITISH}
+# One word used all through a book is one decision: beyond this it adds nothing.
+_MOST_VOTES_OF_A_WORD = 3
+# A form that the other English has too, though seldom, tells half as much.
+_HALF = 0.5
+_CLEAR_MAJORITY = 3.0
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Votes:
+    """What the book's spellings say: each use of a word counts one, up to three a word."""
+
+    british: float
+    american: float
+
+    @property
+    def english(self) -> English:
+        """The English with more votes. A tie, or no vote at all, is British."""
+        return English.AMERICAN if self.american > self.british else English.BRITISH
+
+    @property
+    def clear(self) -> bool:
+        """Whether one side has at least three votes, and three times as many as the other."""
+        more, fewer = max(self.british, self.american), min(self.british, self.american)
+        return more >= _CLEAR_MAJORITY and more >= _CLEAR_MAJORITY * fewer
+
+
+def english_of(vocabulary: Vocabulary) -> English:
+    """The English that the book is in: the one that more of its spellings are at home in.
+
+    Spellings such as "realize" are at home in both and don't vote. A tie is British.
+    """
+    return votes(vocabulary).english
+
+
+def votes(vocabulary: Vocabulary) -> Votes:
+    """How the book's spellings vote."""
+    sums = dict.fromkeys(English, 0.0)
+    for english, weight in _ballots(vocabulary):
+        sums[english] += weight
+    return Votes(british=sums[English.BRITISH], american=sums[English.AMERICAN])
+
+
+def _ballots(vocabulary: Vocabulary) -> Iterator[tuple[English, float]]:
+    for word, use in vocabulary.uses.items():
+        english = _english_of_word(vocabulary, word)
+        if english:
+            seldom = variants().seldom_in(word, other_english(english))
+            yield english, (_HALF if seldom else 1.0) * min(use.count, _MOST_VOTES_OF_A_WORD)
+
+
+def _english_of_word(vocabulary: Vocabulary, word: str) -> English | None:
+    if word in _KIN:
+        return _KIN[word]
+    if vocabulary.is_name(word):
+        return _KIN_NAMES.get(word)
+    return variants().belongs_to(word)
