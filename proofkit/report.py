@@ -6,10 +6,11 @@ documents that shape for those who read it with a program.
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 
-from proofkit.book import Role, Span
-from proofkit.issue import Tier
+from proofkit.book import Book, Role, Span
+from proofkit.issue import Issue, Tier
 from proofkit.problem import Notice
 from proofkit.reading.measure import BookReading, PageReading
 from proofkit.settings import English
@@ -118,3 +119,64 @@ class Report:
     def complete(self) -> bool:
         """Whether everything that should be checked was checked."""
         return not any(notice.unchecked for notice in self.notices)
+
+
+def report_of(
+    book: Book,
+    issues: Iterable[Issue],
+    *,
+    english: English,
+    age_band: str,
+    words_to_confirm: Iterable[WordToConfirm],
+    reading: BookReading,
+    engines: Iterable[EngineReport],
+    notices: Iterable[Notice] = (),
+) -> Report:
+    """The report of a book whose ``issues`` come ranked and with their keys."""
+    readings = {page.page: page for page in reading.pages}
+    return Report(
+        manuscript=Manuscript(
+            path=book.path,
+            title=book.title,
+            english=english,
+            age_band=age_band,
+            words=book.words,
+            pages=len(book.story_pages),
+            spreads=len(book.spreads),
+            paginated=book.paginated,
+        ),
+        engines=tuple(engines),
+        pages=tuple(
+            PageReport(
+                number=page.number,
+                label=page.label,
+                spread=page.spread,
+                role=page.role,
+                words=page.words,
+                text=page.text,
+                reading=readings.get(page.number),
+            )
+            for page in book.pages
+        ),
+        issues=tuple(_in_its_rank(rank, issue) for rank, issue in enumerate(issues, 1)),
+        words_to_confirm=tuple(words_to_confirm),
+        reading=reading,
+        notices=(*(Notice(text=remark) for remark in book.remarks), *notices),
+    )
+
+
+def _in_its_rank(rank: int, issue: Issue) -> RankedIssue:
+    return RankedIssue(
+        rank=rank,
+        key=issue.key,
+        check=issue.check,
+        tier=issue.tier,
+        page=issue.span.page,
+        start=issue.span.start,
+        end=issue.span.end,
+        quote=issue.quote,
+        message=issue.message,
+        suggestions=issue.suggestions,
+        confidence=issue.confidence,
+        related=issue.related,
+    )
