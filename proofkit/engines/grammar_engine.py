@@ -1,0 +1,241 @@
+"""The grammar engine: LanguageTool 6.8 on this machine, asked through language-tool-python.
+
+Texts go to a server of our own on the loopback, or to the one whose address the user gave; never to
+a public service. Pages travel many at a time, two requests at once.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Iterator, Sequence
+from concurrent.futures import Future, ThreadPoolExecutor
+from dataclasses import dataclass
+from threading import Event, Lock
+from typing import TYPE_CHECKING
+from urllib.parse import urlsplit
+
+from proofkit.engines.jars import engine_lock, ensure_jars
+from proofkit.engines.pieces import Piece, pieces
+from proofkit.engines.server import Server, start_server
+from proofkit.engines.trouble import EngineTrouble
+from proofkit.problem import Unusable
+from proofkit.progress import Progress
+from proofkit.settings import English
+
+if TYPE_CHECKING:
+    from language_tool_python import LanguageTool
+    from language_tool_python import Match as ToolMatch
+
+NAME = "LanguageTool"
+# The engine's own spelling is slow (two fifths of its time) and knows neither names nor sounds;
+# proofkit has its own.
+_SPELLING = ("MORFOLOGIK_RULE_EN_GB", "MORFOLOGIK_RULE_EN_US")
+DISABLED_RULES = (*_SPELLING,)
+
+_AT_ONCE = 2
+_PIECE = 8_000  # characters: the longest text that is not cut
+_REQUEST = 12_000  # characters: as many pieces as fit travel together
+_JOINT = "\n\n"
+_SUGGESTIONS = 8
+# The engine counts UTF-16 units. A sign that takes two of them is shown to it as one that takes
+# one, so that its places are ours.
+_WIDE = re.compile(r"[\U00010000-\U0010ffff]")
+_NARROW = "\u263a"
+# Text goes straight to the server, past any proxy that the system names.
+_NO_PROXY = {"http": "", "https": "", "all": ""}
+_PUBLIC = ("languagetool.org", "languagetoolplus.com")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Remark:
+    """What the engine remarks on one text; the places count its characters."""
+
+    start: int
+    end: int
+    rule: str
+    category: str
+    message: str
+    replacements: tuple[str, ...] = ()
+
+
+def checked_address(address: str) -> str:
+    """The address of a server that the user gave, if it can be one. Raises Unusable."""
+    parts = urlsplit(address if "://" in address else f"http://{address}")
+    if parts.scheme not in ("http", "https") or not parts.hostname:
+        raise Unusable(
+            f"“{address}” is not the address of a grammar server; "
+            "it looks like http://localhost:8081."
+        )
+    if parts.hostname.endswith(_PUBLIC):
+        raise Unusable(
+            f"“{address}” is a public service, and a manuscript never leaves your machine. "
+            "Leave --grammar-server out, and proofkit starts its own."
+        )
+    return parts.geturl()
+
+
+class GrammarEngine:
+    """Checks texts in the background. Starts at the first need, or when ``start`` is called."""
+
+    def __init__(self, *, address: str | None, progress: Progress) -> None:
+        self._given = checked_address(address) if address else None
+        self._progress = progress
+        self._pool = ThreadPoolExecutor(_AT_ONCE, thread_name_prefix="grammar")
+        self._starting: Future[Server | None] | None = None
+        self._server: Server | None = None
+        self._tools: dict[English, LanguageTool] = {}
+        self._revival, self._revived = Lock(), False
+        self._closing = Event()
+
+    def start(self) -> None:
+        """Begin to start the server, and return at once."""
+        if self._starting is None:
+            starter = ThreadPoolExecutor(1, thread_name_prefix="grammar-start")
+            self._starting = starter.submit(self._start)
+            starter.shutdown(wait=False)
+
+    def check(self, texts: Sequence[str], english: English) -> Iterator[Future[list[list[Remark]]]]:
+        """Hand in texts; each future brings the remarks on the next few of them, in order.
+
+        A future raises EngineTrouble if the engine can't be asked, even after a new start.
+        """
+        self.start()
+        for batch in _batches(texts):
+            yield self._pool.submit(self._check, batch, english)
+
+    def close(self) -> None:
+        """End the server, and what was asked of it."""
+        self._closing.set()
+        self._pool.shutdown(wait=False, cancel_futures=True)
+        if self._server:
+            self._server.close()
+        if self._starting:
+            self._starting.exception()
+        if self._server:
+            self._server.close()
+        self._pool.shutdown()
+
+    def _start(self) -> Server | None:
+        # Loaded here, while Java starts.
+        if self._given is None:
+            self._server = start_server(ensure_jars(engine_lock(), self._watched))
+            import language_tool_python  # noqa: F401, PLC0415
+
+            self._server.await_answer(self._closing)
+        return self._server
+
+    def _watched(self, stage: str, done: int, total: int) -> None:
+        if self._closing.is_set():
+            raise EngineTrouble("The grammar engine was not fetched: it was stopped.")
+        self._progress(stage, done, total)
+
+    def _check(self, batch: Sequence[Sequence[Piece]], english: English) -> list[list[Remark]]:
+        joined = _Joined(batch)
+        self._await_start()
+        try:
+            found = self._ask(joined.text, english)
+        except Exception:  # noqa: BLE001 - the library raises whatever went wrong inside it
+            self._revive()
+            found = self._ask_again(joined.text, english)
+        return joined.remarks(found)
+
+    def _await_start(self) -> None:
+        assert self._starting is not None  # noqa: S101
+        self._starting.result()
+
+    def _ask(self, text: str, english: English) -> list[ToolMatch]:
+        return self._tool(english).check(_WIDE.sub(_NARROW, text))
+
+    def _ask_again(self, text: str, english: English) -> list[ToolMatch]:
+        try:
+            return self._ask(text, english)
+        except Exception as problem:
+            raise EngineTrouble(self._silence()) from problem
+
+    def _silence(self) -> str:
+        if self._given:
+            return (
+                f"The grammar server at {self._given} does not answer. See that it runs, "
+                "or leave --grammar-server out, and proofkit starts its own."
+            )
+        return "The grammar engine stopped twice. Check the manuscript again."
+
+    def _tool(self, english: English) -> LanguageTool:
+        tool = self._tools.get(english)
+        if tool is None:
+            from language_tool_python import LanguageTool  # noqa: PLC0415
+
+            address = self._given or (self._server.address if self._server else "")
+            tool = LanguageTool(english.code, remote_server=address, proxies=_NO_PROXY)
+            tool.disabled_rules = set(DISABLED_RULES)
+            self._tools[english] = tool
+        return tool
+
+    def _revive(self) -> None:
+        """Start the server again if it has ended, once in a run."""
+        with self._revival:
+            server = self._server
+            if server is None or server.runs or self._closing.is_set():
+                return
+            if self._revived:
+                raise EngineTrouble(self._silence())
+            self._revived = True
+            self._tools.clear()
+            self._server = start_server(ensure_jars(engine_lock(), self._watched))
+            self._server.await_answer(self._closing)
+
+
+def _batches(texts: Sequence[str]) -> Iterator[list[list[Piece]]]:
+    """The texts in pieces, as many texts together as a request holds."""
+    batch: list[list[Piece]] = []
+    size = 0
+    for text in texts:
+        cut = list(pieces(text, _PIECE))
+        if batch and size + len(text) > _REQUEST:
+            yield batch
+            batch, size = [], 0
+        batch.append(cut)
+        size += len(text)
+    if batch:
+        yield batch
+
+
+class _Joined:
+    """Pieces of several texts joined to one, and the way back."""
+
+    def __init__(self, batch: Sequence[Sequence[Piece]]) -> None:
+        self._texts = len(batch)
+        self._places: list[tuple[int, int, Piece]] = []
+        parts, at = [], 0
+        for number, text in enumerate(batch):
+            for piece in text:
+                self._places.append((at, number, piece))
+                parts.append(piece.text)
+                at += len(piece.text) + len(_JOINT)
+        self.text = _JOINT.join(parts)
+
+    def remarks(self, found: Iterable[ToolMatch]) -> list[list[Remark]]:
+        """The remarks on each text; one that reaches over the end of a piece is left out."""
+        remarks: list[list[Remark]] = [[] for _ in range(self._texts)]
+        for match in found:
+            at, number, piece = self._place(match.offset)
+            start, end = match.offset - at, match.offset + match.error_length - at
+            if end <= len(piece.text):
+                remarks[number].append(_remark(match, piece.range(start, end)))
+        return remarks
+
+    def _place(self, offset: int) -> tuple[int, int, Piece]:
+        from bisect import bisect_right
+
+        return self._places[bisect_right(self._places, offset, key=lambda p: p[0]) - 1]
+
+
+def _remark(match: ToolMatch, place: tuple[int, int]) -> Remark:
+    return Remark(
+        start=place[0],
+        end=place[1],
+        rule=match.rule_id,
+        category=match.category,
+        message=match.message,
+        replacements=tuple(r for r in match.replacements if _NARROW not in r)[:_SUGGESTIONS],
+    )
