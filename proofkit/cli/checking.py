@@ -1,0 +1,90 @@
+"""The work of ``proofkit check``: manuscripts to the pipeline, their reports to the author."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from pathlib import Path
+
+from proofkit.cli.delivery import Delivery, Files, Pipe, Screen
+from proofkit.cli.guard import Exit, say
+from proofkit.cli.options import Format
+from proofkit.cli.outputs import into_folder, targets
+from proofkit.cli.progress_bar import progress_bar
+from proofkit.engines.jars import FETCH_STAGE, engine_lock
+from proofkit.pipeline import Outcome, check_manuscripts
+from proofkit.settings import Choices
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Request:
+    """What was asked for on the command line; None is what was not."""
+
+    manuscripts: tuple[Path, ...]
+    choices: Choices
+    format: Format | None = None
+    output: str | None = None
+    limit: int | None = None
+
+
+def check_all(request: Request) -> Exit:
+    """Check all manuscripts and hand over their reports; one that can't be read stops no other.
+
+    Raises Unusable, before anything is checked, where the reports could not be handed over.
+    """
+    manuscripts = tuple(dict.fromkeys(request.manuscripts))
+    delivery = _delivery(request, manuscripts)
+    outcomes = []
+    with progress_bar({FETCH_STAGE: fetch_explained()}) as bar:
+        for outcome in check_manuscripts(manuscripts, request.choices, progress=bar):
+            bar.clear()
+            outcomes.append(outcome)
+            if outcome.report:
+                delivery.take(outcome.path, outcome.report)
+            else:
+                say(outcome.problem or f"{outcome.path} could not be checked.")
+    delivery.close()
+    return exit_code(outcomes)
+
+
+def exit_code(outcomes: Iterable[Outcome]) -> Exit:
+    """The gravest code of all manuscripts: unusable, not all checked, errors, clean."""
+    codes = {_code(outcome) for outcome in outcomes}
+    gravest = (Exit.UNUSABLE, Exit.INCOMPLETE, Exit.ERRORS)
+    return next((code for code in gravest if code in codes), Exit.CLEAN)
+
+
+def fetch_explained() -> str:
+    """What is fetched before the first check, and that it happens once."""
+    return (
+        f"Getting the grammar engine ({engine_lock().size // 1_000_000} MB), which proofkit needs beside its own "
+        "checks. This happens once; it then stays on this computer."
+    )
+
+
+def _code(outcome: Outcome) -> Exit:
+    if outcome.report is None:
+        return Exit.UNUSABLE
+    if not outcome.report.complete:
+        return Exit.INCOMPLETE
+    return Exit.ERRORS if outcome.report.errors else Exit.CLEAN
+
+
+def _delivery(request: Request, manuscripts: tuple[Path, ...]) -> Delivery:
+    format_ = request.format or _implied(request.output, manuscripts)
+    if request.output is not None:
+        files = targets(request.output, manuscripts, format_.ending)
+        return Files(format_, files, request.limit)
+    if format_ is Format.TABLE:
+        return Screen(request.limit)
+    return Pipe(format_, several=len(manuscripts) > 1)
+
+
+def _implied(output: str | None, manuscripts: tuple[Path, ...]) -> Format:
+    """The format where none is asked for: a file's ending tells, and in a folder it is JSON."""
+    if output is None:
+        return Format.TABLE
+    if into_folder(output, manuscripts):
+        return Format.JSON
+    endings = {f".{format_}": format_ for format_ in (Format.JSON, Format.CSV)}
+    return endings.get(Path(output).suffix.lower(), Format.TABLE)

@@ -1,0 +1,115 @@
+"""How reports reach the author: on the screen, into a pipe, into files."""
+
+from __future__ import annotations
+
+import io
+import sys
+from collections.abc import Mapping
+from pathlib import Path
+from typing import Protocol
+
+from proofkit.cli.options import Format
+from proofkit.report import Report
+from proofkit.reports.csv_report import as_csv
+from proofkit.reports.json_report import as_json, as_json_array
+from proofkit.reports.phrases import tally
+from proofkit.reports.plain import as_plain
+from proofkit.reports.shown import ROWS
+from proofkit.reports.writing import write_report
+
+_FILE_WIDTH = 100  # characters to a line of a table in a file
+_BYTE_ORDER_MARK = "\ufeff"  # without it a spreadsheet takes UTF-8 for an old code page
+
+
+class Delivery(Protocol):
+    """Takes each report as it is ready, and is closed when there are no more."""
+
+    def take(self, path: Path, report: Report) -> None: ...
+
+    def close(self) -> None: ...
+
+
+class Screen:
+    """Tables on standard output, one after another: set out for a terminal, plain for a pipe."""
+
+    def __init__(self, limit: int | None) -> None:
+        self._limit = limit
+        self._first = True
+
+    def take(self, path: Path, report: Report) -> None:  # noqa: ARG002 - the report says its title
+        if not self._first:
+            print("\n")
+        self._first = False
+        if sys.stdout.isatty():
+            _show(report, ROWS if self._limit is None else self._limit)
+        else:
+            print(as_plain(report, limit=self._limit or 0), end="", flush=True)
+
+    def close(self) -> None:
+        """Everything is out already."""
+
+
+class Pipe:
+    """All reports as one piece of data on standard output: JSON or CSV, in UTF-8."""
+
+    def __init__(self, format_: Format, *, several: bool) -> None:
+        self._format = format_
+        self._several = several
+        self._reports: list[Report] = []
+
+    def take(self, path: Path, report: Report) -> None:  # noqa: ARG002 - the report has its path
+        self._reports.append(report)
+
+    def close(self) -> None:
+        sys.stdout.flush()
+        sys.stdout.buffer.write(self._content())
+        sys.stdout.buffer.flush()
+
+    def _content(self) -> bytes:
+        if self._format is Format.CSV:
+            return as_csv(self._reports).encode()
+        if self._several:
+            return as_json_array(self._reports)
+        return as_json(self._reports[0]) if self._reports else b""
+
+
+class Files:
+    """Each report in a file of its own, and a line on standard output that says where."""
+
+    def __init__(self, format_: Format, targets: Mapping[Path, Path], limit: int | None) -> None:
+        self._format = format_
+        self._targets = targets
+        self._limit = limit or 0
+
+    def take(self, path: Path, report: Report) -> None:
+        target = self._targets[path]
+        write_report(target, self._content(report))
+        print(f"{path.name}: {tally(report)}. The report is in {target}", flush=True)
+
+    def close(self) -> None:
+        """Everything is written already."""
+
+    def _content(self, report: Report) -> bytes:
+        if self._format is Format.JSON:
+            return as_json(report)
+        if self._format is Format.CSV:
+            return (_BYTE_ORDER_MARK + as_csv([report])).encode()
+        return _set_out(report, self._limit).encode()
+
+
+def _show(report: Report, limit: int) -> None:
+    # Loaded here: data for programs doesn't wait for it.
+    from proofkit.cli.screen import console_on  # noqa: PLC0415
+    from proofkit.reports.terminal.show import show  # noqa: PLC0415
+
+    show(report, console_on(sys.stdout), limit=limit)
+
+
+def _set_out(report: Report, limit: int) -> str:
+    """The report as on a terminal, in black alone."""
+    from proofkit.cli.screen import sheet  # noqa: PLC0415 - as above
+    from proofkit.reports.terminal.show import show  # noqa: PLC0415 - as above
+
+    text = io.StringIO()
+    show(report, sheet(text, _FILE_WIDTH), limit=limit)
+    return "".join(f"{line.rstrip()}\n" for line in text.getvalue().splitlines())

@@ -1,0 +1,128 @@
+"""How the story is spread over its pages, and how it reads, in figures and in sentences."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from proofkit.reading.bands import AgeBand, band_named
+from proofkit.reading.measure import PageReading
+from proofkit.report import Report
+from proofkit.reports.phrases import counted
+from proofkit.reports.places import listed, page_name
+
+MEASURES = ("words", "longest sentence", "grade")
+
+_EASES = (
+    (90, "very easy"),
+    (80, "easy"),
+    (70, "fairly easy"),
+    (60, "standard"),
+    (50, "fairly difficult"),
+    (30, "difficult"),
+)
+_MOST_STEPS = (
+    40  # more than a book for reading aloud has; beyond, figures by the page fill the screen
+)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Step:
+    """One spread, or one page where spreads aren't known: what a listener hears before the page turns.
+
+    ``grade`` is the Flesch-Kincaid grade of the run of pages around it, or None where there is none.
+    """
+
+    name: str
+    words: int
+    longest_sentence: int
+    grade: float | None
+
+
+def grade_shown(grade: float | None) -> str:
+    """A grade to one decimal; nothing where there is none."""
+    return "" if grade is None else f"{grade:.1f}"
+
+
+def unit(report: Report) -> str:
+    """What a step is called: "spread" or "page"."""
+    return "spread" if report.reading.spreads else "page"
+
+
+def steps(report: Report) -> tuple[Step, ...]:
+    """The story's steps in order; none where no pages are marked, or too many to be taken in."""
+    reading = report.reading
+    by_page = {page.page: page for page in reading.pages}
+    if not report.manuscript.paginated:
+        return ()
+    if reading.spreads:
+        found = tuple(
+            _step(str(spread.spread), [by_page[page] for page in spread.pages])
+            for spread in reading.spreads
+        )
+    else:
+        found = tuple(_step(_number(report, page), [page]) for page in reading.pages)
+    return found if len(found) <= _MOST_STEPS else ()
+
+
+def sentences_on_reading(report: Report) -> list[str]:
+    """How the whole book reads, and where it leaves what is usual for its age band."""
+    lines = [_whole(report)]
+    if not report.manuscript.paginated:
+        lines.append("No pages are marked, so words on a page or spread were not counted.")
+        return lines
+    if steps(report) and any(page.run for page in report.reading.pages):
+        lines.append(
+            f"A {unit(report)} of fewer than 100 words has no grade of its own: it is given that of the "
+            "pages around it."
+        )
+    lines.append(_beside_band(report, band_named(report.manuscript.age_band)))
+    return [line for line in lines if line]
+
+
+def _whole(report: Report) -> str:
+    reading = report.reading
+    line = (
+        f"The whole: {counted(reading.words, 'word')} in {counted(reading.sentences, 'sentence')}, "
+        f"{reading.mean_sentence:.1f} words each, the longest {reading.longest_sentence}"
+    )
+    if reading.flesch_reading_ease is None or reading.flesch_kincaid_grade is None:
+        return f"{line}; too few words for a readability score"
+    return (
+        f"{line}; Flesch-Kincaid grade {reading.flesch_kincaid_grade:.1f} (American school years), "
+        f"reading ease {reading.flesch_reading_ease:.0f} ({ease_in_words(reading.flesch_reading_ease)})"
+    )
+
+
+def ease_in_words(ease: float) -> str:
+    """Flesch's own name for a reading ease (The Art of Readable Writing, 1949, p. 149)."""
+    return next((name for least, name in _EASES if ease >= least), "very difficult")
+
+
+def _beside_band(report: Report, band: AgeBand) -> str:
+    """The book's steps beside what its age band is used to."""
+    if not report.reading.spreads:
+        return ""
+    figure = band.spread_words
+    few = f"{figure.least} to " if figure.least else "up to "
+    usual = f"Usual in {band.plural} are {few}{figure.usual} words on a spread"
+    heavy = [step for step in steps(report) if step.words > figure.usual]
+    if not heavy:
+        return usual
+    named = listed([f"{step.name} ({step.words})" for step in heavy])
+    return f"{usual}; more on spread{'s' if len(heavy) > 1 else ''} {named}"
+
+
+def _step(name: str, pages: list[PageReading]) -> Step:
+    """A step's figures; its grade is that of the page with most words."""
+    fullest = max(pages, key=lambda page: page.words)
+    return Step(
+        name=name,
+        words=sum(page.words for page in pages),
+        longest_sentence=max(page.longest_sentence for page in pages),
+        grade=fullest.flesch_kincaid_grade,
+    )
+
+
+def _number(report: Report, page: PageReading) -> str:
+    name = page_name(report.pages[page.page - 1])
+    return name.rpartition(" ")[2] if name.startswith(("page", "spread")) else name

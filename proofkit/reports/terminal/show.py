@@ -1,0 +1,50 @@
+"""The whole report on a console, from the line about the book to the line that says what to do next."""
+
+from __future__ import annotations
+
+from rich.console import Console
+from rich.text import Text
+
+from proofkit.report import Report
+from proofkit.reports.phrases import about, confirmable, held_back, next_step, tally, title
+from proofkit.reports.shown import MOST_WORDS, rows_shown
+from proofkit.reports.terminal.reading import reading_section
+from proofkit.reports.terminal.table import issue_table
+from proofkit.reports.terminal.theme import INK, STRONG
+
+
+def show(report: Report, console: Console, *, limit: int) -> None:
+    """Print the report; ``limit`` is how many rows of the table are shown, 0 for all."""
+    console.print(Text.assemble((title(report), STRONG), f": {about(report)}"))
+    console.print(Text(tally(report)))
+    for notice in report.notices:
+        console.print(Text.assemble(("Note: ", INK), notice.text))
+    _show_issues(report, console, limit)
+    _show_words(report, console)
+    console.print()
+    for line in reading_section(report, console.width, bars=console.encoding.startswith("utf")):
+        console.print(line)
+    console.print()
+    console.print(Text(next_step(report), STRONG))
+
+
+def _show_issues(report: Report, console: Console, limit: int) -> None:
+    if not report.issues:
+        return
+    shown, hidden = rows_shown(report, limit)
+    console.print()
+    for part in issue_table(report, shown, console.width):
+        console.print(part)
+    if hidden:
+        console.print(Text(held_back(hidden, report), INK))
+
+
+def _show_words(report: Report, console: Console) -> None:
+    words = report.words_to_confirm
+    if not words:
+        return
+    named = "; ".join(confirmable(report, word) for word in words[:MOST_WORDS])
+    more = f"; and {len(words) - MOST_WORDS:,} more" if len(words) > MOST_WORDS else ""
+    heading = ("Not in the dictionary, and taken for yours: ", INK)
+    console.print()
+    console.print(Text.assemble(heading, f"{named}{more}"))
