@@ -6,7 +6,11 @@ from importlib import import_module
 
 from proofkit.checks.check import Check
 
-_MODULES: tuple[str, ...] = ()
+_MODULES: tuple[str, ...] = (
+    "reading.book_length",
+    "reading.heavy_spread",
+    "reading.long_sentence",
+)
 
 
 def all_checks() -> tuple[Check, ...]:

@@ -158,7 +158,7 @@ def _plural_stems(word: str) -> Iterator[tuple[str, int]]:
 def _verb_stems(word: str) -> Iterator[tuple[str, int]]:
     for ending in ("ing", "ed", "er", "est", "ish", "y"):
         stem = word.removesuffix(ending)
-        if stem != word and len(stem) > 1:
+        if stem != word and len(stem) > 2:
             for base in (stem, f"{stem}e", _undoubled(stem)):
                 yield base, int(ending != "ed" or base.endswith(("t", "d", "te", "de")))
     for ending in ("ly", "less", "ness", "ful", "some", "ment", "like"):
