@@ -22,8 +22,9 @@ from collections.abc import Iterator
 from proofkit.book import count_words
 
 _PARAGRAPH_END = re.compile(r"\n[ \t]*\n")
+# The look-behind and the possessive ++ keep a leader of ten thousand dots from being tried at each.
 _STOP = re.compile(
-    r"(?P<mark>\.(?:[ \u00a0]\.)+|[.?!…]+)(?P<closing>[\"'”’)\]»*_]*)(?P<gap>\s+)(?=\S)"
+    r"(?<![.?!…])(?P<mark>\.(?:[ \u00a0]\.)++|[.?!…]++)(?P<closing>[\"'”’)\]»*_]*+)(?P<gap>\s+)(?=\S)"
 )
 _OPENING = "\"'“‘([«*_—–-¡¿"
 _TITLE = re.compile(
