@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from contextlib import closing
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -10,8 +11,9 @@ from proofkit.cli.delivery import Delivery, Files, Pipe, Screen
 from proofkit.cli.guard import Exit, say
 from proofkit.cli.options import Format
 from proofkit.cli.outputs import into_folder, targets
-from proofkit.cli.progress_bar import progress_bar
-from proofkit.engines.jars import FETCH_STAGE, engine_lock
+from proofkit.cli.progress_bar import fetch_explained, progress_bar
+from proofkit.engines.folders import memory_file
+from proofkit.engines.memory import Memory
 from proofkit.pipeline import Outcome, check_manuscripts
 from proofkit.settings import Choices
 
@@ -35,8 +37,11 @@ def check_all(request: Request) -> Exit:
     manuscripts = tuple(dict.fromkeys(request.manuscripts))
     delivery = _delivery(request, manuscripts)
     outcomes = []
-    with progress_bar({FETCH_STAGE: fetch_explained()}) as bar:
-        for outcome in check_manuscripts(manuscripts, request.choices, progress=bar):
+    with (
+        closing(Memory(memory_file())) as memory,
+        progress_bar(fetch_explained()) as bar,
+    ):
+        for outcome in check_manuscripts(manuscripts, request.choices, memory=memory, progress=bar):
             bar.clear()
             outcomes.append(outcome)
             if outcome.report:
@@ -54,14 +59,6 @@ def exit_code(outcomes: Iterable[Outcome]) -> Exit:
     return next((code for code in gravest if code in codes), Exit.CLEAN)
 
 
-def fetch_explained() -> str:
-    """What is fetched before the first check, and that it happens once."""
-    return (
-        f"Getting the grammar engine ({engine_lock().size // 1_000_000} MB), which proofkit needs beside its own "
-        "checks. This happens once; it then stays on this computer."
-    )
-
-
 def _code(outcome: Outcome) -> Exit:
     if outcome.report is None:
         return Exit.UNUSABLE
@@ -72,12 +69,13 @@ def _code(outcome: Outcome) -> Exit:
 
 def _delivery(request: Request, manuscripts: tuple[Path, ...]) -> Delivery:
     format_ = request.format or _implied(request.output, manuscripts)
+    several = len(manuscripts) > 1
     if request.output is not None:
         files = targets(request.output, manuscripts, format_.ending)
         return Files(format_, files, request.limit)
     if format_ is Format.TABLE:
-        return Screen(request.limit)
-    return Pipe(format_, several=len(manuscripts) > 1)
+        return Screen(request.limit, several=several)
+    return Pipe(format_, several=several)
 
 
 def _implied(output: str | None, manuscripts: tuple[Path, ...]) -> Format:

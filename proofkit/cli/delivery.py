@@ -32,14 +32,13 @@ class Delivery(Protocol):
 class Screen:
     """Tables on standard output, one after another: set out for a terminal, plain for a pipe."""
 
-    def __init__(self, limit: int | None) -> None:
+    def __init__(self, limit: int | None, *, several: bool) -> None:
         self._limit = limit
-        self._first = True
+        self._several = several
 
-    def take(self, path: Path, report: Report) -> None:  # noqa: ARG002 - the report says its title
-        if not self._first:
-            print("\n")
-        self._first = False
+    def take(self, path: Path, report: Report) -> None:
+        if self._several:
+            print(f"\n== {path} ==\n")
         if sys.stdout.isatty():
             _show(report, ROWS if self._limit is None else self._limit)
         else:

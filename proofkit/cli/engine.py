@@ -7,10 +7,9 @@ from typing import TYPE_CHECKING
 import typer
 
 from proofkit.cli.guard import Exit, guarded
-from proofkit.problem import Unusable
 
 if TYPE_CHECKING:
-    from proofkit.engines.jars import EngineLock
+    from proofkit.engines.analyse import EngineStatus
 
 app = typer.Typer(
     help="The grammar engine: get it ahead of time, and see what is there.",
@@ -19,55 +18,39 @@ app = typer.Typer(
 )
 
 
-@app.command()
+@app.command("fetch")
 @guarded
-def fetch() -> Exit:
+def fetch_engine() -> Exit:
     """Get the grammar engine now, so that no check has to wait for it."""
     # Only now: help must not wait for the engines.
-    from proofkit.cli.progress_bar import progress_bar  # noqa: PLC0415
-    from proofkit.engines.jars import engine_lock, ensure_jars, missing_jars  # noqa: PLC0415
-    from proofkit.engines.trouble import EngineTrouble  # noqa: PLC0415
+    from proofkit.cli.progress_bar import fetch_explained, progress_bar  # noqa: PLC0415
+    from proofkit.engines.analyse import fetch, status  # noqa: PLC0415
 
-    lock = engine_lock()
-    if missing_jars(lock):
-        print(f"Getting the grammar engine ({_megabytes(lock)}). This happens once.", flush=True)
-    try:
-        with progress_bar() as bar:
-            ensure_jars(lock, bar)
-    except EngineTrouble as trouble:
-        raise Unusable(str(trouble)) from trouble
-    print(_is_there(lock))
+    with progress_bar(fetch_explained()) as bar:
+        fetch(bar)
+    print(told(status()))
     return Exit.CLEAN
 
 
-@app.command()
+@app.command("status")
 @guarded
-def status() -> Exit:
+def engine_status() -> Exit:
     """Tell whether the grammar engine is there, and where."""
-    from proofkit.engines.jars import engine_lock, missing_jars  # noqa: PLC0415 - as above
+    from proofkit.engines.analyse import status  # noqa: PLC0415 - as above
 
-    lock = engine_lock()
-    missing = missing_jars(lock)
-    if not missing:
-        print(_is_there(lock))
-    elif len(missing) == len(lock.jars):
-        print(
-            f"The grammar engine {lock.version} is not on this computer yet ({_megabytes(lock)}). "
-            "The next check gets it, or do so now: proofkit engine fetch"
-        )
-    else:
-        print(
-            f"The grammar engine {lock.version} is there in part: {len(missing)} of {len(lock.jars)} files are "
-            "missing or damaged. The next check gets those, or do so now: proofkit engine fetch"
-        )
+    print(told(status()))
     return Exit.CLEAN
 
 
-def _is_there(lock: EngineLock) -> str:
+def told(engine: EngineStatus) -> str:
+    """What is there, and what to do if it isn't."""
+    size = f"{engine.size / 1_000_000:.0f} MB"
+    if engine.there:
+        return (
+            f"The grammar engine {engine.version} is there and whole: {size} in {engine.folder}\n"
+            f"It runs on Java {engine.java}."
+        )
     return (
-        f"The grammar engine {lock.version} is there and whole: {_megabytes(lock)} in {lock.folder}"
+        f"The grammar engine {engine.version} ({size}) is not here, or not whole. "
+        "The next check gets it; to get it now: proofkit engine fetch"
     )
-
-
-def _megabytes(lock: EngineLock) -> str:
-    return f"{lock.size / 1_000_000:.0f} MB"

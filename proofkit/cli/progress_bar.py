@@ -86,3 +86,14 @@ def progress_bar(explained: Mapping[str, str] | None = None) -> Iterator[Progres
         yield bar
     finally:
         bar.clear()
+
+
+def fetch_explained() -> Mapping[str, str]:
+    """What is fetched before the first check, and that it happens once."""
+    from proofkit.engines.jars import FETCH_STAGE, engine_lock  # noqa: PLC0415 - help doesn't need it
+
+    size = f"{engine_lock().size / 1_000_000:.0f} MB"
+    return {
+        FETCH_STAGE: f"Getting the grammar engine ({size}), which reads the sentences of a manuscript for "
+        "slips. This happens once; then it stays on this computer."
+    }

@@ -103,13 +103,13 @@ def _beside_band(report: Report, band: AgeBand) -> str:
     if not report.reading.spreads:
         return ""
     figure = band.spread_words
-    few = f"{figure.least} to " if figure.least else "up to "
-    usual = f"Usual in {band.plural} are {few}{figure.usual} words on a spread"
+    few = f"{figure.least} to" if figure.least else "up to"
+    usual = f"{band.plural.capitalize()} usually have {few} {figure.usual} words on a spread"
     heavy = [step for step in steps(report) if step.words > figure.usual]
     if not heavy:
         return usual
     named = listed([f"{step.name} ({step.words})" for step in heavy])
-    return f"{usual}; more on spread{'s' if len(heavy) > 1 else ''} {named}"
+    return f"{usual}; here spread{'s' if len(heavy) > 1 else ''} {named} {'have' if len(heavy) > 1 else 'has'} more"
 
 
 def _step(name: str, pages: list[PageReading]) -> Step:

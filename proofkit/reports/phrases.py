@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from pathlib import PurePath
 
 from proofkit.reading.bands import band_named
@@ -12,9 +13,20 @@ from proofkit.settings import English
 _ENGLISH = {English.BRITISH: "British English", English.AMERICAN: "American English"}
 _NOT_ALL = "not everything was checked"
 _LAST_WORD = (
-    "It can't tell whether the story is true to itself, or agrees with the pictures, or sings. "
-    "A human proofreader comes next."
+    "proofkit can't tell whether the story agrees with the pictures, keeps to its own facts, or sings: "
+    "a human proofreader comes next."
 )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Advice:
+    """What to do, and the command for it, if there is one."""
+
+    sentence: str
+    command: str = ""
+
+    def __str__(self) -> str:
+        return f"{self.sentence}: {self.command}" if self.command else self.sentence
 
 
 def title(report: Report) -> str:
@@ -45,11 +57,11 @@ def tally(report: Report) -> str:
     return line[0].upper() + line[1:]
 
 
-def held_back(hidden: tuple[RankedIssue, ...], report: Report) -> str:
+def held_back(hidden: tuple[RankedIssue, ...], report: Report) -> Advice:
     """How many rows a long table keeps back, and how to see them."""
-    return (
-        f"{counted(len(hidden), 'more row')} held back. "
-        f"To see all: proofkit check {quoted(report.manuscript.path)} --limit 0"
+    return Advice(
+        sentence=f"{counted(len(hidden), 'more row')} held back. To see all",
+        command=f"proofkit check {quoted(report.manuscript.path)} --limit 0",
     )
 
 
@@ -59,25 +71,32 @@ def confirmable(report: Report, word: WordToConfirm) -> str:
     return f"{word.word} ({word.count}{', on ' + where if where else ''})"
 
 
-def next_step(report: Report) -> str:
+def next_step(report: Report) -> Advice:
     """The last line: what to do now."""
-    if report.complete:
-        return _next_when_complete(report)
-    return f"Next: see the {_notes(report)} above, for {_NOT_ALL}; then check again. " + (
-        "What is listed can be mended meanwhile." if report.issues else "What was checked is clean."
-    )
-
-
-def _next_when_complete(report: Report) -> str:
+    if not report.complete:
+        return Advice(sentence=_next_when_incomplete(report))
     if report.errors:
         first = report.errors[0]
-        return (
-            f"Next: mend {_numbers(report.errors)} in your manuscript, save it, then check it again. "
-            f"More about no. {first.rank}: proofkit explain {first.check}"
+        return Advice(
+            sentence=f"Next: mend {_numbers(report.errors)} in your manuscript, save it, then check it "
+            f"again. More about no. {first.rank}",
+            command=f"proofkit explain {first.check}",
         )
     if report.queries:
-        return f"Next: nothing must change. Decide {_numbers(report.queries)} as the story wants it. {_LAST_WORD}"
-    return f"Next: proofkit has nothing more to ask. {_LAST_WORD}"
+        decide = (
+            f"Next: nothing must change. Decide {_numbers(report.queries)} as the story wants it."
+        )
+        return Advice(sentence=f"{decide} {_LAST_WORD}")
+    return Advice(sentence=f"Next: there is nothing more to ask. {_LAST_WORD}")
+
+
+def _next_when_incomplete(report: Report) -> str:
+    unchecked = sum(notice.unchecked for notice in report.notices)
+    meanwhile = (
+        "What is listed can be mended meanwhile." if report.issues else "What was checked is clean."
+    )
+    notes = "note" if unchecked == 1 else "notes"
+    return f"Next: {_NOT_ALL}. See the {notes} above, then check again. {meanwhile}"
 
 
 def counted(number: int, noun: str) -> str:
@@ -100,12 +119,8 @@ def _or_no(number: int, noun: str) -> str:
 def _numbers(issues: tuple[RankedIssue, ...]) -> str:
     """The rows of one tier by their numbers: "no. 3", "no. 1 to 11", "the 11 errors"."""
     ranks = [issue.rank for issue in issues]
-    if len(ranks) == 1:
-        return f"no. {ranks[0]}"
+    if len(ranks) < 3:
+        return f"no. {' and '.join(map(str, ranks))}"
     if ranks == list(range(ranks[0], ranks[0] + len(ranks))):
         return f"no. {ranks[0]} to {ranks[-1]}"
     return f"the {counted(len(ranks), issues[0].tier.value)}"
-
-
-def _notes(report: Report) -> str:
-    return "note" if sum(notice.unchecked for notice in report.notices) == 1 else "notes"

@@ -24,13 +24,13 @@ def as_plain(report: Report, *, limit: int = 0) -> str:
         lines.append("\t".join(("no.", "tier", "place", "for", "read", "why", "check")))
         lines += [_row(report, issue) for issue in shown]
     if hidden:
-        lines.append(held_back(hidden, report))
+        lines.append(str(held_back(hidden, report)))
     if report.words_to_confirm:
         words = "; ".join(confirmable(report, word) for word in report.words_to_confirm)
         lines.append(f"Not in the dictionary, and taken for yours: {words}")
     lines += _pacing(report)
     lines += sentences_on_reading(report)
-    lines.append(next_step(report))
+    lines.append(str(next_step(report)))
     return "\n".join(lines) + "\n"
 
 

@@ -6,7 +6,7 @@ from rich.console import Console
 from rich.text import Text
 
 from proofkit.report import Report
-from proofkit.reports.phrases import about, confirmable, held_back, next_step, tally, title
+from proofkit.reports.phrases import Advice, about, confirmable, held_back, next_step, tally, title
 from proofkit.reports.shown import MOST_WORDS, rows_shown
 from proofkit.reports.terminal.reading import reading_section
 from proofkit.reports.terminal.table import issue_table
@@ -25,7 +25,7 @@ def show(report: Report, console: Console, *, limit: int) -> None:
     for line in reading_section(report, console.width, bars=console.encoding.startswith("utf")):
         console.print(line)
     console.print()
-    console.print(Text(next_step(report), STRONG))
+    _advise(console, next_step(report), STRONG)
 
 
 def _show_issues(report: Report, console: Console, limit: int) -> None:
@@ -36,7 +36,7 @@ def _show_issues(report: Report, console: Console, limit: int) -> None:
     for part in issue_table(report, shown, console.width):
         console.print(part)
     if hidden:
-        console.print(Text(held_back(hidden, report), INK))
+        _advise(console, held_back(hidden, report), INK)
 
 
 def _show_words(report: Report, console: Console) -> None:
@@ -48,3 +48,12 @@ def _show_words(report: Report, console: Console) -> None:
     heading = ("Not in the dictionary, and taken for yours: ", INK)
     console.print()
     console.print(Text.assemble(heading, f"{named}{more}"))
+
+
+def _advise(console: Console, advice: Advice, style: str) -> None:
+    """Advice, its command in one piece: a line of its own where it doesn't fit behind the sentence."""
+    if len(str(advice)) <= console.width or not advice.command:
+        console.print(Text(str(advice), style))
+        return
+    console.print(Text(f"{advice.sentence}:", style))
+    console.print(Text(f"  {advice.command}", style), soft_wrap=True)

@@ -55,6 +55,8 @@ def issue_table(
         of_tier = [issue for issue in issues if issue.tier is tier]
         if not of_tier:
             continue
+        if tier is Tier.QUERY and of_tier[0] is not issues[0] and not narrow:
+            yield Text()
         yield Text(heading, STRONG)
         if narrow:
             yield from (_stacked(report, issue, width) for issue in of_tier)
