@@ -23,5 +23,5 @@ def grammar_engine_folder(version: str) -> Path:
 
 
 def memory_file() -> Path:
-    """The database of what the engines said before."""
-    return cache_folder() / "memory.sqlite3"
+    """The database of what the engines said before; the number is its layout's."""
+    return cache_folder() / "memory-1.sqlite3"

@@ -7,6 +7,7 @@ a public service. Pages travel many at a time, two requests at once.
 from __future__ import annotations
 
 import re
+from bisect import bisect_right
 from collections.abc import Iterable, Iterator, Sequence
 from concurrent.futures import Future, ThreadPoolExecutor
 from dataclasses import dataclass
@@ -27,16 +28,29 @@ if TYPE_CHECKING:
     from language_tool_python import Match as ToolMatch
 
 NAME = "LanguageTool"
-# The engine's own spelling is slow (two fifths of its time) and knows neither names nor sounds;
-# proofkit has its own.
+# The engine's own spelling costs a fifth of the start and knows neither names nor sounds; proofkit
+# has its own.
 _SPELLING = ("MORFOLOGIK_RULE_EN_GB", "MORFOLOGIK_RULE_EN_US")
-DISABLED_RULES = (*_SPELLING,)
+# Rules that look beyond the paragraph: what they say of one page hangs on the pages that travel with
+# it, so it can't be remembered page by page. Repetition, pairs of marks and one word in two
+# spellings are looked after by our own checks, over the whole book.
+_FAR_SIGHTED = (
+    "ENGLISH_WORD_REPEAT_BEGINNING_RULE",
+    "EN_REPEATEDWORDS",
+    "EN_UNPAIRED_BRACKETS",
+    "EN_UNPAIRED_QUOTES",
+    "EN_WORD_COHERENCY",
+)
+# No story is the better for miles in kilometres; these alone cost a fifteenth of the time.
+_UNITS = ("METRIC_UNITS_EN_IMPERIAL", "METRIC_UNITS_EN_US")
+DISABLED_RULES = (*_SPELLING, *_FAR_SIGHTED, *_UNITS)
 
 _AT_ONCE = 2
 _PIECE = 8_000  # characters: the longest text that is not cut
 _REQUEST = 12_000  # characters: as many pieces as fit travel together
 _JOINT = "\n\n"
 _SUGGESTIONS = 8
+_TIMEOUT = 10  # seconds for a server to say what it is
 # The engine counts UTF-16 units. A sign that takes two of them is shown to it as one that takes
 # one, so that its places are ours.
 _WIDE = re.compile(r"[\U00010000-\U0010ffff]")
@@ -71,7 +85,7 @@ def checked_address(address: str) -> str:
             f"“{address}” is a public service, and a manuscript never leaves your machine. "
             "Leave --grammar-server out, and proofkit starts its own."
         )
-    return parts.geturl()
+    return parts.geturl().rstrip("/").removesuffix("/v2")
 
 
 class GrammarEngine:
@@ -94,14 +108,29 @@ class GrammarEngine:
             self._starting = starter.submit(self._start)
             starter.shutdown(wait=False)
 
-    def check(self, texts: Sequence[str], english: English) -> Iterator[Future[list[list[Remark]]]]:
-        """Hand in texts; each future brings the remarks on the next few of them, in order.
+    def version(self) -> str:
+        """The engine's version, and where it runs if it is the user's own.
 
-        A future raises EngineTrouble if the engine can't be asked, even after a new start.
+        Raises EngineTrouble if the user's own does not answer.
+        """
+        if self._given is None:
+            return engine_lock().version
+        import requests  # noqa: PLC0415 - only where there is a server to ask
+
+        try:
+            answer = requests.get(f"{self._given}/v2/info", timeout=_TIMEOUT, proxies=_NO_PROXY)
+            software = answer.json()["software"]
+        except (requests.RequestException, ValueError, LookupError, TypeError) as problem:
+            raise EngineTrouble(self._silence()) from problem
+        return f"{software['version']} at {self._given}"
+
+    def check(self, texts: Sequence[str], english: English) -> Future[list[list[Remark]]]:
+        """Hand in a batch of texts; the future brings the remarks on each of them.
+
+        It raises EngineTrouble if the engine can't be asked, even after a new start.
         """
         self.start()
-        for batch in _batches(texts):
-            yield self._pool.submit(self._check, batch, english)
+        return self._pool.submit(self._check, texts, english)
 
     def close(self) -> None:
         """End the server, and what was asked of it."""
@@ -129,8 +158,8 @@ class GrammarEngine:
             raise EngineTrouble("The grammar engine was not fetched: it was stopped.")
         self._progress(stage, done, total)
 
-    def _check(self, batch: Sequence[Sequence[Piece]], english: English) -> list[list[Remark]]:
-        joined = _Joined(batch)
+    def _check(self, texts: Sequence[str], english: English) -> list[list[Remark]]:
+        joined = _Joined(texts)
         self._await_start()
         try:
             found = self._ask(joined.text, english)
@@ -185,30 +214,29 @@ class GrammarEngine:
             self._server.await_answer(self._closing)
 
 
-def _batches(texts: Sequence[str]) -> Iterator[list[list[Piece]]]:
-    """The texts in pieces, as many texts together as a request holds."""
-    batch: list[list[Piece]] = []
+def batches(texts: Sequence[str]) -> Iterator[list[str]]:
+    """As many texts together as a request should hold."""
+    batch: list[str] = []
     size = 0
     for text in texts:
-        cut = list(pieces(text, _PIECE))
         if batch and size + len(text) > _REQUEST:
             yield batch
             batch, size = [], 0
-        batch.append(cut)
+        batch.append(text)
         size += len(text)
     if batch:
         yield batch
 
 
 class _Joined:
-    """Pieces of several texts joined to one, and the way back."""
+    """Texts in pieces, joined to one, and the way back."""
 
-    def __init__(self, batch: Sequence[Sequence[Piece]]) -> None:
-        self._texts = len(batch)
+    def __init__(self, texts: Sequence[str]) -> None:
+        self._texts = len(texts)
         self._places: list[tuple[int, int, Piece]] = []
         parts, at = [], 0
-        for number, text in enumerate(batch):
-            for piece in text:
+        for number, text in enumerate(texts):
+            for piece in pieces(text, _PIECE):
                 self._places.append((at, number, piece))
                 parts.append(piece.text)
                 at += len(piece.text) + len(_JOINT)
@@ -225,8 +253,6 @@ class _Joined:
         return remarks
 
     def _place(self, offset: int) -> tuple[int, int, Piece]:
-        from bisect import bisect_right
-
         return self._places[bisect_right(self._places, offset, key=lambda p: p[0]) - 1]
 
 

@@ -9,7 +9,6 @@ from __future__ import annotations
 
 import errno
 import hashlib
-import os
 import shutil
 import tempfile
 import time
@@ -187,7 +186,7 @@ def _fetch_one(jar: Jar, staging: Path, folder: Path, tally: _Tally) -> None:
             if attempt == _TRIES:
                 raise
             continue
-        os.replace(file, folder / jar.name)
+        file.replace(folder / jar.name)
         return
 
 

@@ -60,11 +60,9 @@ def _cut(prose: str, start: int, limit: int) -> int:
     if len(prose) - start <= limit:
         return len(prose)
     for cut in _CUTS:
-        last = None
-        for last in cut.finditer(prose, start + 1, start + limit):
-            pass
-        if last:
-            return last.end()
+        ends = [found.end() for found in cut.finditer(prose, start + 1, start + limit)]
+        if ends:
+            return ends[-1]
     return start + limit
 
 
