@@ -1,0 +1,157 @@
+"""What is no story and stands anywhere or after it: imprint, back matter, folios, running heads."""
+
+from __future__ import annotations
+
+import re
+from collections import Counter
+from dataclasses import replace
+
+from proofkit.book import Role, count_words
+from proofkit.readers.blocks import Block, Break, plain
+from proofkit.readers.marks import number_mark
+from proofkit.readers.pagination import Leaf
+
+_IMPRINT = re.compile(
+    r"©|\(c\)\s*\d{4}|\bcopyright\b|\ball rights reserved\b|\bISBN\b|\bfirst published\b|\blicen[cs]e\s*:"
+    r"|\bpublished by\b|\bprinted (?:and bound )?(?:in|by)\b|\bbritish library\b|\blibrary of congress\b"
+    r"|\bmoral rights?\b|\bno part of this (?:book|publication)\b|\bcreative commons\b",
+    re.IGNORECASE,
+)
+_CREDIT = re.compile(
+    r"(?:text|words|story|author|illustrat\w+|pictures|design(?:er)?|edit(?:or|ed)\b.*|translat\w+(?: by)?"
+    r"|adapt\w+(?: by)?|language|publisher|layout|typeset)\s*:.*",
+    re.IGNORECASE,
+)
+_BACK_HEADING = re.compile(
+    r"(?:about|meet) the (?:author|illustrator|author and (?:the )?illustrator|book|story|artist)s?"
+    r"|(?:author|illustrator)[’']?s?[’']? (?:note|bio|biography)s?|biograph(?:y|ies)|acknowledge?ments?"
+    r"|with thanks|thanks|glossary|(?:discussion )?questions(?: to (?:talk|think) about)?|discussion guide"
+    r"|activit(?:y|ies)|(?:a )?notes? (?:for|from|to) (?:the )?(?:parents?|teachers?|grown[- ]?ups?|carers?"
+    r"|adults?|author|readers?).*|did you know\??|fun facts|bibliography|sources|further reading"
+    r"|back matter|also by .*|other books by .*|copyright|imprint|colophon",
+    re.IGNORECASE,
+)
+_MOST_IMPRINT_WORDS = 60
+_LONGEST_HEADING = 12
+
+
+def mark_imprint(leaf: Leaf) -> None:
+    """Give an imprint its role: the whole leaf where most of its lines are of that kind, else lines."""
+    open_blocks = [block for block in leaf.blocks if block.role is None]
+    signs = [bool(_IMPRINT.search(block.text)) for block in open_blocks]
+    credits_ = [bool(_CREDIT.fullmatch(plain(block.text))) for block in open_blocks]
+    if not any(signs):
+        return
+    whole = sum(s or c for s, c in zip(signs, credits_, strict=True)) * 2 >= len(open_blocks)
+    for index, block in enumerate(leaf.blocks):
+        sign = bool(_IMPRINT.search(block.text)) and count_words(block.text) <= _MOST_IMPRINT_WORDS
+        if block.role is None and (whole or sign):
+            leaf.blocks[index] = replace(block, role=Role.IMPRINT)
+
+
+def is_back_heading(block: Block) -> bool:
+    """Whether a block heads back matter: "About the author", "Glossary"."""
+    text = plain(block.text).strip("*_[]:. ")
+    return block.role is None and bool(_BACK_HEADING.fullmatch(text))
+
+
+def with_back_matter(leaves: list[Leaf], *, split: bool) -> list[Leaf]:
+    """The leaves with back matter marked, from its heading to the end or to the next mark.
+
+    ``split``: back matter becomes a leaf of its own, as it does where pages are known.
+    """
+    total = sum(len(leaf.blocks) for leaf in leaves)
+    seen, found, inside = 0, [], False
+    for leaf in leaves:
+        inside = inside and leaf.mark is None
+        at = 0 if inside else _heading_at(leaf, after=total // 2 - seen)
+        seen += len(leaf.blocks)
+        if at is None:
+            found.append(leaf)
+            continue
+        inside = True
+        _mark_back(leaf, at)
+        if split and at > 0:
+            found.append(Leaf(mark=leaf.mark, part=leaf.part, blocks=leaf.blocks[:at]))
+            found.append(Leaf(blocks=leaf.blocks[at:]))
+        else:
+            found.append(leaf)
+    return found
+
+
+def _heading_at(leaf: Leaf, *, after: int) -> int | None:
+    """Where back matter begins on a leaf; only in the second half of the book's blocks.
+
+    An imprint or a heading after a page break begins it too.
+    """
+    for index, block in enumerate(leaf.blocks):
+        if index < after:
+            continue
+        if is_back_heading(block) and count_words(block.text) <= _LONGEST_HEADING:
+            return index
+        if index and block.before is Break.PAGE and block.role is Role.IMPRINT:
+            return index
+    return None
+
+
+def _mark_back(leaf: Leaf, at: int) -> None:
+    for index in range(at, len(leaf.blocks)):
+        block = leaf.blocks[index]
+        if block.role is None:
+            leaf.blocks[index] = replace(block, role=Role.BACK_MATTER)
+
+
+def mark_folios(leaves: list[Leaf]) -> None:
+    """Lone numbers at the head or foot of leaves are folios where they count up."""
+    places = []
+    for leaf in leaves:
+        for index in {0, len(leaf.blocks) - 1} if leaf.blocks else ():
+            mark = number_mark(plain(leaf.blocks[index].text))
+            if mark and leaf.blocks[index].role is None:
+                places.append((leaf, index, mark.numbers[0]))
+    numbers = [number for _, _, number in places]
+    if len(numbers) < 2 or numbers != sorted(set(numbers)):
+        return
+    for leaf, index, _ in places:
+        leaf.blocks[index] = replace(leaf.blocks[index], role=Role.FOLIO)
+
+
+def mark_running_heads(leaves: list[Leaf], title: str) -> None:
+    """First or last lines that come back on most leaves with the title, or with a number that changes.
+
+    A refrain comes back too; it holds no page number and is not the title.
+    """
+    heads = Counter(
+        key for leaf in leaves for key in {_unnumbered(block) for block in _edges(leaf)}
+    )
+    wanted = {
+        key
+        for key, count in heads.items()
+        if key and count >= 3 and count * 2 >= len(leaves) and _is_head(key, leaves, title)
+    }
+    for leaf in leaves:
+        for block in _edges(leaf):
+            if _unnumbered(block) in wanted:
+                leaf.blocks[leaf.blocks.index(block)] = replace(block, role=Role.RUNNING_HEAD)
+
+
+def _edges(leaf: Leaf) -> list[Block]:
+    edges = leaf.blocks[:1] + leaf.blocks[1:][-1:]
+    return [block for block in edges if block.role is None and count_words(block.text) <= _LONGEST_HEADING]
+
+
+def _unnumbered(block: Block) -> str:
+    return " ".join(re.sub(r"\d+|\bpage\b", " ", plain(block.text).casefold()).split()).strip(" –—|/·•-")
+
+
+def _is_head(key: str, leaves: list[Leaf], title: str) -> bool:
+    if title and title.casefold() in key:
+        return True
+    numbers = [
+        number
+        for leaf in leaves
+        for block in _edges(leaf)
+        if _unnumbered(block) == key
+        for number in re.findall(r"\d+", block.text)[-1:]
+    ]
+    return len(numbers) >= 3 and len(set(numbers)) == len(numbers)
