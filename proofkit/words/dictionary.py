@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import gzip
 import re
+import unicodedata
 from dataclasses import dataclass, field
 from functools import lru_cache
 
@@ -39,8 +40,14 @@ class Dictionary:
     capitals: dict[str, str] = field(repr=False)
 
     def knows(self, word: str) -> bool:
-        """Whether the word, as it stands in a text, is an English word or name."""
-        return self._knows(word.translate(_APOSTROPHES), self.words)
+        """Whether the word, as it stands in a text, is an English word or name.
+
+        Accents that English may write or leave off don't matter: café, naïve.
+        """
+        plain = word.translate(_APOSTROPHES)
+        return self._knows(plain, self.words) or (
+            not plain.isascii() and self._knows(_without_accents(plain), self.words)
+        )
 
     def knows_elsewhere(self, word: str) -> bool:
         """Whether only the other English has the word, or it is a less usual spelling."""
@@ -112,6 +119,11 @@ def _blocks() -> dict[str, list[str]]:
         kind, _, words = block.partition("\n")
         blocks[kind] = words.split("\n")
     return blocks
+
+
+def _without_accents(word: str) -> str:
+    parts = unicodedata.normalize("NFKD", word)
+    return "".join(letter for letter in parts if not unicodedata.combining(letter))
 
 
 def _stem(word: str) -> str:

@@ -1,0 +1,1 @@
+"""Words spelt wrong, run together or pulled apart."""
