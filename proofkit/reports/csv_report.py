@@ -7,7 +7,7 @@ import io
 from collections.abc import Iterable
 
 from proofkit.report import RankedIssue, Report
-from proofkit.reports.excerpt import excerpt
+from proofkit.reports.excerpt import excerpt, readings
 from proofkit.reports.places import place
 
 COLUMNS = (
@@ -30,8 +30,8 @@ COLUMNS = (
 
 _CONTEXT = 60
 # A spreadsheet takes a cell that starts so for a formula, and would carry it out
-# (OWASP, CSV Injection, names these and the tab and the carriage return).
-_FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r")
+# (OWASP, CSV Injection, has this list).
+_FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r", "\n")
 
 
 def as_csv(reports: Iterable[Report]) -> str:
@@ -45,7 +45,7 @@ def as_csv(reports: Iterable[Report]) -> str:
 
 
 def _row(report: Report, issue: RankedIssue) -> list[str | int | float]:
-    readings = issue.suggestions
+    first, *others = readings(issue) or ("",)
     return [
         harmless(report.manuscript.path),
         issue.rank,
@@ -53,9 +53,9 @@ def _row(report: Report, issue: RankedIssue) -> list[str | int | float]:
         harmless(place(report, issue.page, issue.start)),
         harmless(issue.quote),
         harmless(str(excerpt(report.pages[issue.page - 1].text, issue, _CONTEXT))),
-        harmless(readings[0] if readings else ""),
+        harmless(first),
         harmless(issue.message),
-        harmless(" | ".join(readings[1:])),
+        harmless(" | ".join(others)),
         issue.check,
         issue.confidence,
         issue.key,

@@ -80,9 +80,8 @@ def _cut_middle(text: str, width: int) -> str:
     if len(text) <= width:
         return text
     half = (width - 3) // 2
-    head, tail = text[:half], text[-half:]
-    head = head[: head.rfind(" ")] if " " in head else head
-    tail = tail[tail.find(" ") + 1 :]
+    head = text[: half + 1].rpartition(" ")[0] or text[:half]
+    tail = text[-half - 1 :].partition(" ")[2] or text[-half:]
     return f"{head} {CUT} {tail}"
 
 

@@ -22,7 +22,7 @@ TIER_HEADINGS = {Tier.ERROR: "Errors to mend", Tier.QUERY: "Queries to think abo
 _HEADS = ("no.", "place", "for", "read", "why")
 _GAP = 2
 _WIDEST = 132  # a longer line is hard to follow across
-_NARROWEST = 66  # below this, a column would be a word wide
+_NARROWEST = 72  # below this, a column would be a word wide
 _WHY_LINES = 2
 _EXCERPT = 42
 
