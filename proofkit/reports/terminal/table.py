@@ -115,7 +115,7 @@ def _widths(report: Report, issues: Sequence[RankedIssue], width: int) -> _Width
     no = max(3, *(len(str(issue.rank)) for issue in issues)) + 1
     where = max(5, *(len(place(report, issue.page, issue.start)) for issue in issues))
     room = width - no - where - 4 * _GAP
-    read = _share(room, 0.24, (_reading(issue) for issue in issues))
+    read = _share(room, 0.25, (_reading(issue) for issue in issues))
     why = _share(room, 0.36, (issue.message for issue in issues))
     return _Widths(no=no, place=where, quote=room - read - why, read=read, why=why)
 
