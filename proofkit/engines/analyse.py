@@ -57,7 +57,7 @@ class Analyst:
     def notices(self) -> tuple[Notice, ...]:
         """What the author should know about the engines in this run."""
         return tuple(
-            Notice(text=consulted.trouble, unchecked=True)
+            Notice(text=f"{consulted.missed} {consulted.trouble}", unchecked=True)
             for consulted in self._consulted()
             if consulted.trouble
         )

@@ -11,7 +11,7 @@ from collections.abc import Sequence
 import msgspec
 
 from proofkit.analysis import PageAnalysis, Sentence, Token
-from proofkit.engines.grammar_engine import Remark
+from proofkit.engines.joined import Remark
 
 # Goes into every key: another layout finds nothing of this one.
 LAYOUT = 1

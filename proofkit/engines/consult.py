@@ -16,7 +16,8 @@ from proofkit.engines.codec import (
     encoded_page,
     encoded_remarks,
 )
-from proofkit.engines.grammar_engine import DISABLED_RULES, GrammarEngine, Remark
+from proofkit.engines.grammar_engine import DISABLED_RULES, GrammarEngine
+from proofkit.engines.joined import Remark, batches
 from proofkit.engines.language_model import LanguageModel, model_version
 from proofkit.engines.memory import Memory
 from proofkit.engines.trouble import EngineTrouble
@@ -41,7 +42,9 @@ class EngineNote:
 
 
 class LanguageConsultation:
-    """What the language model says of pages."""
+    """What the language model says of pages. ``trouble`` is the sentence that says why it failed, or ""."""
+
+    missed = "What needs the language model was not checked everywhere."
 
     def __init__(self, model: LanguageModel, memory: Memory, progress: Progress) -> None:
         self._model, self._progress = model, progress
@@ -87,7 +90,9 @@ class _Asked:
 
 
 class GrammarConsultation:
-    """What the grammar engine says of pages."""
+    """What the grammar engine says of pages. ``trouble`` is the sentence that says why it failed, or ""."""
+
+    missed = "Grammar was not checked everywhere."
 
     def __init__(self, engine: GrammarEngine, memory: Memory, progress: Progress) -> None:
         self._engine, self._memory, self._progress = engine, memory, progress
@@ -108,7 +113,7 @@ class GrammarConsultation:
         except EngineTrouble as trouble:
             self.trouble = str(trouble)
             return
-        for batch in grammar_engine.batches(answers.lacking(texts)):
+        for batch in batches(answers.lacking(texts)):
             future = self._engine.check(batch, english)
             self._asked.append(_Asked(texts=batch, answers=answers, future=future))
 

@@ -6,17 +6,14 @@ a public service. Pages travel many at a time, two requests at once.
 
 from __future__ import annotations
 
-import re
-from bisect import bisect_right
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Sequence
 from concurrent.futures import Future, ThreadPoolExecutor
-from dataclasses import dataclass
 from threading import Event, Lock
 from typing import TYPE_CHECKING
 from urllib.parse import urlsplit
 
 from proofkit.engines.jars import engine_lock, ensure_jars
-from proofkit.engines.pieces import Piece, pieces
+from proofkit.engines.joined import Remark, joined
 from proofkit.engines.server import Server, start_server
 from proofkit.engines.trouble import EngineTrouble
 from proofkit.problem import Unusable
@@ -46,41 +43,24 @@ _UNITS = ("METRIC_UNITS_EN_IMPERIAL", "METRIC_UNITS_EN_US")
 DISABLED_RULES = (*_SPELLING, *_FAR_SIGHTED, *_UNITS)
 
 _AT_ONCE = 2
-_PIECE = 8_000  # characters: the longest text that is not cut
-_REQUEST = 12_000  # characters: as many pieces as fit travel together
-_JOINT = "\n\n"
-_SUGGESTIONS = 8
 _TIMEOUT = 10  # seconds for a server to say what it is
-# The engine counts UTF-16 units. A sign that takes two of them is shown to it as one that takes
-# one, so that its places are ours.
-_WIDE = re.compile(r"[\U00010000-\U0010ffff]")
-_NARROW = "\u263a"
 # Text goes straight to the server, past any proxy that the system names.
 _NO_PROXY = {"http": "", "https": "", "all": ""}
-_PUBLIC = ("languagetool.org", "languagetoolplus.com")
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Remark:
-    """What the engine remarks on one text; the places count its characters."""
-
-    start: int
-    end: int
-    rule: str
-    category: str
-    message: str
-    replacements: tuple[str, ...] = ()
+_PUBLIC = (".languagetool.org", ".languagetoolplus.com")
 
 
 def checked_address(address: str) -> str:
     """The address of a server that the user gave, if it can be one. Raises Unusable."""
-    parts = urlsplit(address if "://" in address else f"http://{address}")
-    if parts.scheme not in ("http", "https") or not parts.hostname:
+    try:
+        parts = urlsplit(address if "://" in address else f"http://{address}")
+        host = parts.hostname
+    except ValueError:
+        host = None
+    if not host or parts.scheme not in ("http", "https"):
         raise Unusable(
-            f"“{address}” is not the address of a grammar server; "
-            "it looks like http://localhost:8081."
+            f"“{address}” is not the address of a grammar server; one looks like http://localhost:8081."
         )
-    if parts.hostname.endswith(_PUBLIC):
+    if f".{host}".endswith(_PUBLIC):
         raise Unusable(
             f"“{address}” is a public service, and a manuscript never leaves your machine. "
             "Leave --grammar-server out, and proofkit starts its own."
@@ -95,18 +75,19 @@ class GrammarEngine:
         self._given = checked_address(address) if address else None
         self._progress = progress
         self._pool = ThreadPoolExecutor(_AT_ONCE, thread_name_prefix="grammar")
-        self._starting: Future[Server | None] | None = None
+        self._starting: Future[None] | None = None
         self._server: Server | None = None
-        self._tools: dict[English, LanguageTool] = {}
+        self._tools: dict[tuple[str, English], LanguageTool] = {}
         self._revival, self._revived = Lock(), False
         self._closing = Event()
 
-    def start(self) -> None:
-        """Begin to start the server, and return at once."""
+    def start(self) -> Future[None]:
+        """Begin to start the server, and return at once; the future is done once it answers."""
         if self._starting is None:
             starter = ThreadPoolExecutor(1, thread_name_prefix="grammar-start")
             self._starting = starter.submit(self._start)
             starter.shutdown(wait=False)
+        return self._starting
 
     def version(self) -> str:
         """The engine's version, and where it runs if it is the user's own.
@@ -129,8 +110,7 @@ class GrammarEngine:
 
         It raises EngineTrouble if the engine can't be asked, even after a new start.
         """
-        self.start()
-        return self._pool.submit(self._check, texts, english)
+        return self._pool.submit(self._check, self.start(), texts, english)
 
     def close(self) -> None:
         """End the server, and what was asked of it."""
@@ -144,42 +124,40 @@ class GrammarEngine:
             self._server.close()
         self._pool.shutdown()
 
-    def _start(self) -> Server | None:
-        # Loaded here, while Java starts.
+    def _start(self) -> None:
         if self._given is None:
             self._server = start_server(ensure_jars(engine_lock(), self._watched))
-            import language_tool_python  # noqa: F401, PLC0415
+            import language_tool_python  # noqa: F401, PLC0415 - loaded while Java starts
 
             self._server.await_answer(self._closing)
-        return self._server
 
     def _watched(self, stage: str, done: int, total: int) -> None:
         if self._closing.is_set():
             raise EngineTrouble("The grammar engine was not fetched: it was stopped.")
         self._progress(stage, done, total)
 
-    def _check(self, texts: Sequence[str], english: English) -> list[list[Remark]]:
-        joined = _Joined(texts)
-        self._await_start()
+    def _check(
+        self, started: Future[None], texts: Sequence[str], english: English
+    ) -> list[list[Remark]]:
+        started.result()
+        remarks: list[list[Remark]] = [[] for _ in texts]
+        for request in joined(texts):
+            for number, remark in request.remarks(self._answer(request.text, english)):
+                remarks[number].append(remark)
+        return remarks
+
+    def _answer(self, text: str, english: English) -> list[ToolMatch]:
         try:
-            found = self._ask(joined.text, english)
+            return self._ask(text, english)
         except Exception:  # noqa: BLE001 - the library raises whatever went wrong inside it
             self._revive()
-            found = self._ask_again(joined.text, english)
-        return joined.remarks(found)
-
-    def _await_start(self) -> None:
-        assert self._starting is not None  # noqa: S101
-        self._starting.result()
-
-    def _ask(self, text: str, english: English) -> list[ToolMatch]:
-        return self._tool(english).check(_WIDE.sub(_NARROW, text))
-
-    def _ask_again(self, text: str, english: English) -> list[ToolMatch]:
         try:
             return self._ask(text, english)
         except Exception as problem:
             raise EngineTrouble(self._silence()) from problem
+
+    def _ask(self, text: str, english: English) -> list[ToolMatch]:
+        return self._tool(english).check(text)
 
     def _silence(self) -> str:
         if self._given:
@@ -187,18 +165,23 @@ class GrammarEngine:
                 f"The grammar server at {self._given} does not answer. See that it runs, "
                 "or leave --grammar-server out, and proofkit starts its own."
             )
-        return "The grammar engine stopped twice. Check the manuscript again."
+        return "The grammar engine failed twice. Check the manuscript again."
 
     def _tool(self, english: English) -> LanguageTool:
-        tool = self._tools.get(english)
+        address = self._given or self._own_address()
+        tool = self._tools.get((address, english))
         if tool is None:
-            from language_tool_python import LanguageTool  # noqa: PLC0415
+            from language_tool_python import LanguageTool  # noqa: PLC0415 - loaded while Java starts
 
-            address = self._given or (self._server.address if self._server else "")
             tool = LanguageTool(english.code, remote_server=address, proxies=_NO_PROXY)
             tool.disabled_rules = set(DISABLED_RULES)
-            self._tools[english] = tool
+            self._tools[address, english] = tool
         return tool
+
+    def _own_address(self) -> str:
+        if self._server is None:
+            raise EngineTrouble(self._silence())
+        return self._server.address
 
     def _revive(self) -> None:
         """Start the server again if it has ended, once in a run."""
@@ -209,59 +192,5 @@ class GrammarEngine:
             if self._revived:
                 raise EngineTrouble(self._silence())
             self._revived = True
-            self._tools.clear()
             self._server = start_server(ensure_jars(engine_lock(), self._watched))
             self._server.await_answer(self._closing)
-
-
-def batches(texts: Sequence[str]) -> Iterator[list[str]]:
-    """As many texts together as a request should hold."""
-    batch: list[str] = []
-    size = 0
-    for text in texts:
-        if batch and size + len(text) > _REQUEST:
-            yield batch
-            batch, size = [], 0
-        batch.append(text)
-        size += len(text)
-    if batch:
-        yield batch
-
-
-class _Joined:
-    """Texts in pieces, joined to one, and the way back."""
-
-    def __init__(self, texts: Sequence[str]) -> None:
-        self._texts = len(texts)
-        self._places: list[tuple[int, int, Piece]] = []
-        parts, at = [], 0
-        for number, text in enumerate(texts):
-            for piece in pieces(text, _PIECE):
-                self._places.append((at, number, piece))
-                parts.append(piece.text)
-                at += len(piece.text) + len(_JOINT)
-        self.text = _JOINT.join(parts)
-
-    def remarks(self, found: Iterable[ToolMatch]) -> list[list[Remark]]:
-        """The remarks on each text; one that reaches over the end of a piece is left out."""
-        remarks: list[list[Remark]] = [[] for _ in range(self._texts)]
-        for match in found:
-            at, number, piece = self._place(match.offset)
-            start, end = match.offset - at, match.offset + match.error_length - at
-            if end <= len(piece.text):
-                remarks[number].append(_remark(match, piece.range(start, end)))
-        return remarks
-
-    def _place(self, offset: int) -> tuple[int, int, Piece]:
-        return self._places[bisect_right(self._places, offset, key=lambda p: p[0]) - 1]
-
-
-def _remark(match: ToolMatch, place: tuple[int, int]) -> Remark:
-    return Remark(
-        start=place[0],
-        end=place[1],
-        rule=match.rule_id,
-        category=match.category,
-        message=match.message,
-        replacements=tuple(r for r in match.replacements if _NARROW not in r)[:_SUGGESTIONS],
-    )

@@ -29,7 +29,7 @@ LOCK_FILE = Path(__file__).with_name("grammar-engine.lock.toml")
 FETCH_STAGE = "Getting the grammar engine, once"
 
 _AT_ONCE = 4
-_TIMEOUT = 30  # seconds without an answer
+_TIMEOUT = 15  # seconds without an answer
 _TRIES = 3
 _STALE = 24 * 60 * 60  # seconds after which an unfinished fetch is taken for dead
 _STAGING = "fetching-"

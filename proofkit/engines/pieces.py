@@ -11,6 +11,9 @@ from bisect import bisect_right
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+# Half a sign, which a broken file may hold; engines can't be sent it.
+_HALF = re.compile(r"[\ud800-\udfff]")
+_UNKNOWN = "\ufffd"
 _GAP = re.compile(r"[ \t\u00a0]{2,}")
 _PARAGRAPH_END = re.compile(r"\n\s*\n")
 # Where a text may be cut, best first.
@@ -74,4 +77,5 @@ def _closed(stretch: str, start: int) -> Piece:
         length += len(part)
         at = gap.end()
         bends.append((length, start + at))
-    return Piece(text="".join([*parts, stretch[at:]]), bends=tuple(bends))
+    text = _HALF.sub(_UNKNOWN, "".join([*parts, stretch[at:]]))
+    return Piece(text=text, bends=tuple(bends))

@@ -83,11 +83,12 @@ class Server:
 
     def close(self) -> None:
         """End the process and all that belongs to it."""
-        with suppress(ProcessLookupError):
-            if os.name == "posix":
-                os.killpg(self._process.pid, signal.SIGKILL)
-            else:
-                self._process.kill()
+        if self.runs:
+            with suppress(ProcessLookupError):
+                if os.name == "posix":
+                    os.killpg(self._process.pid, signal.SIGKILL)
+                else:
+                    self._process.kill()
         if self._process.stdin:
             with suppress(OSError):
                 self._process.stdin.close()
