@@ -7,9 +7,35 @@ from importlib import import_module
 from proofkit.checks.check import Check
 
 _MODULES: tuple[str, ...] = (
+    "marks.accent_for_apostrophe",
+    "marks.doubled_mark",
+    "marks.missing_apostrophe",
+    "marks.stray_mark",
+    "marks.turned_apostrophe",
+    "marks.two_apostrophes_for_mark",
     "reading.book_length",
     "reading.heavy_spread",
     "reading.long_sentence",
+    "repetition.doubled_word",
+    "sentences.capital_after_comma",
+    "sentences.no_capital_at_start",
+    "sentences.no_stop_at_end",
+    "spacing.dash_to_one_side",
+    "spacing.missing_space",
+    "spacing.space_before_stop",
+    "spacing.space_inside_marks",
+    "spacing.tab_in_line",
+    "spacing.two_spaces",
+    "speech.capital_on_reporting_clause",
+    "speech.missing_opening_mark",
+    "speech.no_capital_at_start_of_speech",
+    "speech.no_comma_after_speech",
+    "speech.no_comma_before_speech",
+    "speech.stop_before_reporting_clause",
+    "speech.stop_outside_mark",
+    "speech.unclosed_quotation",
+    "spelling.joined_words",
+    "spelling.misspelling",
 )
 
 

@@ -1,0 +1,1 @@
+"""Stray, doubled and wrong marks."""

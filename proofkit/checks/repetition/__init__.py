@@ -1,0 +1,1 @@
+"""Words that stand twice."""

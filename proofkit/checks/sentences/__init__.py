@@ -1,0 +1,1 @@
+"""Where sentences begin and end."""

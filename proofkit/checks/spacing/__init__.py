@@ -1,0 +1,1 @@
+"""Spaces: too many, too few, on the wrong side of a mark."""

@@ -1,0 +1,1 @@
+"""Quotation marks, and the sentences that bring speech in."""

@@ -1,0 +1,115 @@
+"""A speech that opens and never closes.
+
+What it finds
+    An opening quotation mark that no closing one answers before the next speech opens or the
+    paragraph ends, looked for over pages too. A speech of several paragraphs, each with its opening
+    mark and only the last with a closing one, is right and left alone. Where the mark belongs is a
+    question of sense: the likeliest place is shown.
+
+Why a reader minds
+    Whoever reads aloud does not know when to change back to the narrator's voice.
+
+Example
+    "I am coming, said the goat.
+
+Better
+    "I am coming," said the goat.
+
+When to let it stand
+    When the speech goes on in a later paragraph that you want without an opening mark.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Iterator
+
+from proofkit.analysis import Analysis
+from proofkit.book import Book, Page
+from proofkit.checks.check import Need
+from proofkit.checks.speech._seams import paragraph_at
+from proofkit.issue import Issue, Tier, issue_at
+from proofkit.settings import Settings
+from proofkit.words.persons import sentence_spans, speaks_in_person
+from proofkit.words.quotation_marks import Mark
+from proofkit.words.quotations import Quotation, quotations_of
+from proofkit.words.reporting import has_reporting_verb, reports
+
+NAME = "speech/unclosed-quotation"
+NEEDS = frozenset({Need.TEXT})
+
+_CLOSERS = {"“": "”", "‘": "’", "„": "“", "«": "»", "»": "«"}
+_CLAUSE_BREAK = re.compile(r"[,.!?]+['’]?(?=\s)")
+_BARE = re.compile(
+    r"(?<=[^\W\d_]) (?:said|asked|replied|answered|cried|shouted|whispered|exclaimed) (?:the|his|her|a|an|[A-Z])"
+)
+# The story goes on in the third person after a comma: ..., the bear however sat down.
+_TOLD = re.compile(
+    r",(?= (?:he|she|they|the \w+)(?: however| then)?,? (?:\w+ed|was|were|had|did|went|ran|came|took|sat)\b)"
+)
+_LAST_WORD = re.compile(r"\S+\s*$")
+
+
+def find(book: Book, analysis: Analysis, settings: Settings) -> Iterable[Issue]:
+    """Yield each speech without its closing mark, at the likeliest place for it."""
+    quotations = quotations_of(book)
+    for quotation in quotations.speech:
+        if quotation.opening is not None and quotation.closing is None and quotation.parts:
+            yield from _issue(book, quotation, quotation.opening)
+
+
+def _issue(book: Book, quotation: Quotation, opening: Mark) -> Iterator[Issue]:
+    part = quotation.parts[-1]
+    page = book.page(part.page)
+    end = part.end if _next_is_mark(page, part.end) else paragraph_at(page, part.start)[1]
+    inner = page.prose[part.start : end]
+    length, sure = _likely_length(inner, to_paragraph_end=end == part.end)
+    said = inner[:length].rstrip()
+    word = _LAST_WORD.search(said)
+    if word is None:
+        return
+    mark = _CLOSERS.get(opening.text, opening.text)
+    last = word.group()
+    start = part.start + word.start()
+    comma = length < len(inner) and last[-1].isalnum() and reports(inner[length:])
+    if last.endswith(("?,", "!,")):
+        last = last[:-1]
+    yield issue_at(
+        book,
+        page.span(start, part.start + len(said)),
+        check=NAME,
+        tier=Tier.ERROR,
+        message="speech opens and does not close",
+        suggestions=[last + ("," if comma else "") + mark],
+        confidence=0.85 if sure else 0.6,
+        related=[opening.span],
+    )
+
+
+def _next_is_mark(page: Page, at: int) -> bool:
+    return page.prose[at : at + 1] != "" and page.prose[at] in "\"“”'‘’«»„"
+
+
+def _likely_length(inner: str, *, to_paragraph_end: bool) -> tuple[int, bool]:
+    """How many characters of ``inner`` are speech, and whether that is plain."""
+    for stop in _CLAUSE_BREAK.finditer(inner):
+        if reports(inner[stop.end() :]):
+            return stop.end(), True
+    bare = _BARE.search(inner)
+    if bare:
+        return bare.start(), True
+    spans = sentence_spans(inner)
+    end = spans[0][1] if spans else len(inner)
+    told = _TOLD.search(inner, 0, end)
+    if told and not speaks_in_person(inner[told.end() : end]):
+        return told.end(), False
+    for begins, ends in spans[1:]:
+        sentence = inner[begins:ends]
+        if not speaks_in_person(sentence) or _brings_in_speech(sentence):
+            return end, False
+        end = ends
+    return end, to_paragraph_end or len(spans) == 1
+
+
+def _brings_in_speech(sentence: str) -> bool:
+    return sentence.rstrip().endswith((",", ":")) and has_reporting_verb(sentence)
