@@ -5,7 +5,8 @@ should read; more readings may follow, and an empty one means that the words go:
 
     She picked up ›the the|the‹ key.
 
-A line of ``---`` starts a new page. An example without marks must stay silent.
+A line of ``---`` starts a new page, and one of ``--- Page 7`` a page with that label. An example
+without marks must stay silent.
 """
 
 from __future__ import annotations
@@ -38,9 +39,14 @@ class Example:
 def example(marked: str) -> Example:
     """Read one marked example."""
     pages, places = [], []
-    for number, part in enumerate(re.split(r"(?m)^---$\n?", marked.strip("\n")), 1):
+    unlabelled, *rest = re.split(r"(?m)^---(?: (.+))?$\n?", marked.strip("\n"))
+    parts = [
+        *([(None, unlabelled)] if unlabelled else []),
+        *zip(rest[::2], rest[1::2], strict=True),
+    ]
+    for number, (label, part) in enumerate(parts, 1):
         text, found = _unmarked(part.strip("\n"), number)
-        pages.append(_page(number, text))
+        pages.append(_page(number, text, label))
         places += found
     return Example(
         book=Book(path="example", title="", pages=tuple(pages)),
@@ -67,9 +73,14 @@ def _unmarked(part: str, page: int) -> tuple[str, list[Place]]:
     return text + part[at:], places
 
 
-def _page(number: int, text: str) -> Page:
+def _page(number: int, text: str, label: str | None = None) -> Page:
     paragraphs, at = [], 0
     for block in text.split("\n\n"):
         paragraphs.append(Paragraph(start=at, end=at + len(block)))
         at += len(block) + 2
-    return Page(number=number, text=text, paragraphs=tuple(paragraphs), folios=(number,))
+    folios: tuple[int, ...] = (number,)
+    if label:
+        folios = () if "spread" in label.lower() else tuple(map(int, re.findall(r"\d+", label)))
+    return Page(
+        number=number, text=text, paragraphs=tuple(paragraphs), label=label or "", folios=folios
+    )

@@ -8,6 +8,7 @@ sources and its licence stand in ``varcon-README.txt``. The table keeps what a p
   which VarCon calls unchecked, those up to level 40 and the regular -ise and -ize pairs;
 - no rare sense that a story will not mean (the gray is a physical unit), and no possessives, which
   follow their word;
+- no whirr and no whizz: a story spells its sounds as it likes;
 - the lines on which American and British differ, and the other lines of the same words: these
   show when a spelling that looks foreign is at home in another sense ("story", "check", "mum").
 
@@ -30,6 +31,7 @@ AT_HOME = {"": 0, ".": 1, "v": 2}
 SELDOM = "V"
 # Of the rare senses, marked "(-)", those that would hide a difference that every story shows.
 FAR_SENSES = ("physical unit", "species of wheat", "code word", "british: ")
+SOUNDS = ("whir", "whiz")
 
 _HEAD = re.compile(r"^# (?P<word>.+?)(?P<verified> <verified>)? \(level (?P<level>\d+)\)")
 _POS = re.compile(r"<(\w+)>")
@@ -127,6 +129,7 @@ def kept(lines: Iterator[Line]) -> list[Line]:
     """The lines that the table holds."""
     plain = [line for line in lines if line.trusted and not line.far]
     plain = [line for line in plain if not all(w.endswith("'s") for w in line.words)]
+    plain = [line for line in plain if not any(w.startswith(SOUNDS) for w in line.words)]
     differing = {word for line in plain if line.differs for word in line.words}
     return [line for line in plain if line.differs or not differing.isdisjoint(line.words)]
 

@@ -9,7 +9,8 @@ from proofkit.settings import English
 from proofkit.words.variants import other_english, variants
 from proofkit.words.vocabulary import Vocabulary
 
-# What VarCon doesn't tell apart (mum is also an adjective) or doesn't hold, and every story says.
+# What VarCon doesn't tell apart (mum is also an adjective) or doesn't hold, and every story says. Some
+# families south of the Sahara or in the Midlands have a British Mom, so she has one vote in all.
 _KIN = {
     "mum": English.BRITISH,
     "mums": English.BRITISH,
@@ -66,7 +67,8 @@ def _ballots(vocabulary: Vocabulary) -> Iterator[tuple[English, float]]:
         english = _english_of_word(vocabulary, word)
         if english:
             seldom = variants().seldom_in(word, other_english(english))
-            yield english, (_HALF if seldom else 1.0) * min(use.count, _MOST_VOTES_OF_A_WORD)
+            most = 1 if word in _KIN or word in _KIN_NAMES else _MOST_VOTES_OF_A_WORD
+            yield english, (_HALF if seldom else 1.0) * min(use.count, most)
 
 
 def _english_of_word(vocabulary: Vocabulary, word: str) -> English | None:
@@ -74,4 +76,5 @@ def _english_of_word(vocabulary: Vocabulary, word: str) -> English | None:
         return _KIN[word]
     if vocabulary.is_name(word):
         return _KIN_NAMES.get(word)
-    return variants().belongs_to(word)
+    parts = {variants().belongs_to(part) for part in word.replace("‑", "-").split("-")} - {None}
+    return parts.pop() if len(parts) == 1 else None

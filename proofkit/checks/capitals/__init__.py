@@ -1,0 +1,1 @@
+"""Capitals that English asks for, whatever the book does elsewhere."""

@@ -1,0 +1,1 @@
+"""One thing done in two ways: names, compounds, capitals, marks."""

@@ -1,0 +1,122 @@
+"""How a book uses a common noun that may be a character's name: Jackal, the jackal, the Jackal."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+from proofkit.analysis import Analysis, PageAnalysis
+from proofkit.book import Book, Page, Span
+from proofkit.checks.consistency._noun_phrase import Edge, joined_before, left_edge
+from proofkit.words.frequency import zipf
+from proofkit.words.lists import word_set
+from proofkit.words.vocabulary import opens_sentence
+
+_HYPHENS = ("-", "‑")
+_RAREST_COMMON_NOUN = 2.5
+_NEVER_A_ROLE = word_set(
+    """
+    god lord heaven sun moon earth north south east west mother father
+    """
+)
+
+# Bare in lower case these are common nouns all the same: snow fell, the smell of honey.
+_MASSES = word_set(
+    """
+    snow rain hail wind storm thunder lightning fire smoke water ice frost fog mist cloud
+    sand mud dust earth stone wood gold silver iron glass paper silk wool cotton honey sugar
+    salt pepper ginger cinnamon butter cheese bread milk jam cake toffee fudge coffee tea
+    pumpkin rice corn night day dawn dusk spring summer autumn winter light darkness love
+    hope joy faith grace death sleep fear anger luck time silence music magic justice truth
+    beauty
+    """
+)
+
+
+@dataclass(slots=True, kw_only=True)
+class RoleUses:
+    """Every place of one word, by article and capital. Capitals at a sentence's start are apart.
+
+    ``bare_start``: without an article at a sentence's start, where the capital proves nothing but
+    the missing article does: a common noun would have one.
+    """
+
+    bare_capital: list[Span] = field(default_factory=list)
+    bare_lower: list[Span] = field(default_factory=list)
+    bare_start: list[Span] = field(default_factory=list)
+    the_capital: list[Span] = field(default_factory=list)
+    the_lower: list[Span] = field(default_factory=list)
+
+    @property
+    def as_name(self) -> int:
+        """How often it does a name's work, capital and all."""
+        return len(self.bare_capital) + len(self.bare_start)
+
+
+def role_uses(book: Book, analysis: Analysis) -> Mapping[str, RoleUses]:
+    """The uses of every word that has a capital inside sentences somewhere and is a common noun."""
+    words = {
+        use.word
+        for use in analysis.vocabulary.uses.values()
+        if use.capitals_inside
+        and use.word not in _NEVER_A_ROLE
+        and use.word not in _MASSES
+        and zipf(use.word) >= _RAREST_COMMON_NOUN
+    }
+    uses: dict[str, RoleUses] = defaultdict(RoleUses)
+    for page in book.pages:
+        own = analysis.page(page.number)
+        for at, token in enumerate(own.tokens):
+            word = token.text.lower()
+            if word in words and not (token.text.isupper() and len(token.text) > 1):
+                _count(uses[word], page, own, at)
+    return uses
+
+
+def _count(uses: RoleUses, page: Page, own: PageAnalysis, at: int) -> None:
+    token = own.tokens[at]
+    if _is_part_of_a_longer_name(own, at):
+        return
+    edge = left_edge(own, at)
+    capital = token.text[0].isupper()
+    before = own.tokens[at - 1] if at else token
+    if edge is Edge.THE and before.text.lower() == "the":
+        if before.text == "The" and not opens_sentence(page.prose, before.start):
+            return  # a title in the middle of a sentence: The Clock
+        whole = page.span(before.start, token.end)
+        (uses.the_capital if capital else uses.the_lower).append(whole)
+    elif edge is Edge.BARE:
+        span = page.span(token.start, token.end)
+        if capital and opens_sentence(page.prose, token.start):
+            uses.bare_start.append(span)
+        elif capital:
+            uses.bare_capital.append(span)
+        elif _does_a_nouns_work(own, at):
+            uses.bare_lower.append(span)
+
+
+def _is_part_of_a_longer_name(own: PageAnalysis, at: int) -> bool:
+    """Jackal Rock, jackal skin, jackal-headed, the Jackal of the Hills."""
+    tokens = own.tokens
+    if at and tokens[at - 1].text in _HYPHENS:
+        return True
+    after = [token.text for token in tokens[at + 1 : at + 4]]
+    if not after or tokens[at + 1].start - tokens[at].end > 1:
+        return False
+    if after[0] == "of":
+        return any(word[0].isupper() for word in after[1:])
+    return after[0] in _HYPHENS or (
+        tokens[at + 1].pos in ("NOUN", "PROPN") and tokens[at + 1].tag != "POS"
+    )
+
+
+def _does_a_nouns_work(own: PageAnalysis, at: int) -> bool:
+    """Whether a bare lower-case word is the subject or object of a verb, as only a name can be."""
+    token = own.tokens[at]
+    if token.pos not in ("NOUN", "PROPN") or token.tag in ("NNS", "NNPS"):
+        return False
+    if token.dep not in ("nsubj", "dobj", "pobj", "nsubjpass", "dative"):
+        return False
+    joined = joined_before(own, at)
+    return joined is None

@@ -1,0 +1,146 @@
+"""A kinship word that stands for a name, without its capital.
+
+What it finds
+    "mother", "dad", "grandma" and the like without any article, owner or adjective before them,
+    where they do a name's work: "she asked grandmother", "then mum laughed".
+
+Why a reader minds
+    Used like a name it is spelt like one: Mum, Grandmother. With an owner it is a common noun: my
+    mum, her grandmother.
+
+Example
+    In the evening grandmother lit the lamp.
+
+Better
+    In the evening Grandmother lit the lamp.
+
+When to let it stand
+    In set pairs and general truths (mother and child; like father, like son), and where the
+    publisher's house style leaves such names in lower case all through.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from proofkit.analysis import Analysis, PageAnalysis
+from proofkit.book import Book, Span
+from proofkit.checks.check import Need
+from proofkit.checks.consistency._noun_phrase import Edge, joined_before, left_edge
+from proofkit.checks.consistency._refrain import by_surroundings
+from proofkit.issue import Issue, Tier, issue_at
+from proofkit.settings import Settings
+from proofkit.words.lists import word_set
+
+NAME = "consistency/kinship-as-name"
+NEEDS = frozenset({Need.LANGUAGE_MODEL})
+
+KIN = word_set(
+    """
+    mother father mum mom mummy mommy mama mamma dad daddy papa grandmother grandfather
+    grandma grandpa granny gran grandad granddad nana nanna auntie aunty
+    """
+)
+# "He became father to them all", "as mother", "turned father": what someone is, not who.
+_BEFORE_A_ROLE = word_set(
+    """
+    as of than like become became be been being turned playing play
+    """
+)
+_NOT_WHO = word_set("be is was were are am been being 's not n't n’t")
+# "father of twins", "mother to the king"
+_AFTER_A_ROLE = frozenset({"of"})
+_VERB_OBJECTS = word_set(
+    """
+    the a an him her them it me us you this that his their my
+    """
+)
+
+
+def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
+    """One issue each; a refrain's are one."""
+    places = [
+        (page.span(token.start, token.end), _is_address(own, at))
+        for page in book.pages
+        for own in [analysis.page(page.number)]
+        for at, token in enumerate(own.tokens)
+        if token.text in KIN and _is_a_name(own, at)
+    ]
+    address = dict(places)
+    for first, *others in by_surroundings(book, [span for span, _ in places]):
+        yield _issue(book, first, others, spoken_to=address[first])
+
+
+def _issue(book: Book, span: Span, others: list[Span], *, spoken_to: bool) -> Issue:
+    word = book.quote(span).capitalize()
+    return issue_at(
+        book,
+        span,
+        check=NAME,
+        tier=Tier.QUERY if spoken_to else Tier.ERROR,
+        message=f"a capital where {word} is used as a name",
+        suggestions=(word,),
+        confidence=0.7 if spoken_to else 0.8,
+        related=others,
+    )
+
+
+def _is_a_name(page: PageAnalysis, at: int) -> bool:
+    tokens = page.tokens
+    if left_edge(page, at) is not Edge.BARE or _is_a_role(page, at) or _is_a_verb(page, at):
+        return False
+    if (
+        at + 1 < len(tokens)
+        and tokens[at + 1].pos in ("NOUN", "PROPN", "ADJ")
+        and _joined(page, at)
+    ):
+        return False
+    before = joined_before(page, at)
+    if before is not None and (tokens[before].text[:1].islower() or tokens[at - 1].text == ","):
+        return False
+    return not _starts_a_pair(page, at)
+
+
+def _is_a_role(page: PageAnalysis, at: int) -> bool:
+    tokens = page.tokens
+    before = tokens[at - 1].text.lower() if at else ""
+    after = tokens[at + 1].text.lower() if at + 1 < len(tokens) else ""
+    return (
+        before in _BEFORE_A_ROLE
+        or before in _NOT_WHO
+        or after in _AFTER_A_ROLE
+        or after == "-"
+        or before == "-"
+    )
+
+
+def _is_a_verb(page: PageAnalysis, at: int) -> bool:
+    """To mother the kittens."""
+    tokens = page.tokens
+    before = tokens[at - 1].text.lower() if at else ""
+    after = tokens[at + 1].text.lower() if at + 1 < len(tokens) else ""
+    return before in ("to", "will", "would", "not") and after in _VERB_OBJECTS
+
+
+def _joined(page: PageAnalysis, at: int) -> bool:
+    """Mother hen, father bear: no mark stands between."""
+    return page.tokens[at + 1].start - page.tokens[at].end <= 1
+
+
+def _starts_a_pair(page: PageAnalysis, at: int) -> bool:
+    """Mother and child, father or son."""
+    tokens = page.tokens
+    return (
+        at + 2 < len(tokens)
+        and tokens[at + 1].text.lower() in ("and", "or", "nor", "&")
+        and tokens[at + 2].pos == "NOUN"
+        and tokens[at + 2].text.islower()
+    )
+
+
+def _is_address(page: PageAnalysis, at: int) -> bool:
+    """Spoken to: marks on both sides, or before it and at the end."""
+    tokens = page.tokens
+    before = at > 0 and tokens[at - 1].text == ","
+    after = at + 1 < len(tokens) and tokens[at + 1].text in tuple(",.!?")
+    return before and after

@@ -1,0 +1,80 @@
+"""Curly and straight marks, mixed.
+
+What it finds
+    Straight quotation marks or apostrophes (" ') in a book that otherwise has curly ones (“ ” ‘ ’),
+    or the other way round. Double marks are counted apart from single ones and apostrophes.
+
+Why a reader minds
+    In print the two shapes stand side by side and one of them looks like a mistake. They creep in
+    where text was pasted from elsewhere.
+
+Example
+    “Come in,” said Tock. "It's warm inside."
+
+Better
+    “Come in,” said Tock. “It’s warm inside.”
+
+When to let it stand
+    In feet and inches. Otherwise change the fewer ones, and look over the whole book once more.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from proofkit.analysis import Analysis
+from proofkit.book import Book, Span
+from proofkit.checks.check import Need
+from proofkit.issue import Issue, Tier, issue_at
+from proofkit.settings import Settings
+
+NAME = "consistency/marks-curly-and-straight"
+NEEDS = frozenset({Need.TEXT})
+
+# After a number a straight mark is a foot, an inch or a minute.
+_MARKS = re.compile(r"[“”‘’]|(?<!\d)[\"']")
+_DOUBLE, _CURLY = '"“”', "“”‘’"
+_OPENS_AFTER = re.compile(r"(?:^|[\s(\[–—-]|[\"“'‘])$")
+_ELIDED = re.compile(r"(?i)(?:tis|twas|twill|em|til|cause|bout|n|ere|ello|appen)\b")
+
+
+def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
+    """One issue for the double marks, one for the others; on the shape that the book has less often."""
+    marks = [
+        page.span(m.start(), m.end()) for page in book.pages for m in _MARKS.finditer(page.prose)
+    ]
+    for double in (True, False):
+        family = [span for span in marks if (book.quote(span) in _DOUBLE) is double]
+        curly = [span for span in family if book.quote(span) in _CURLY]
+        straight = [span for span in family if book.quote(span) not in _CURLY]
+        if curly and straight:
+            yield _issue(book, curly, straight)
+
+
+def _issue(book: Book, curly: list[Span], straight: list[Span]) -> Issue:
+    fewer, more = (curly, straight) if len(curly) < len(straight) else (straight, curly)
+    shape, other = ("curly", "straight") if fewer is curly else ("straight", "curly")
+    times = "once" if len(more) == 1 else f"{len(more)} times"
+    return issue_at(
+        book,
+        fewer[0],
+        check=NAME,
+        tier=Tier.ERROR if len(more) >= 3 * len(fewer) else Tier.QUERY,
+        message=f"a {shape} mark; elsewhere the book has {other} ones ({times})",
+        suggestions=(_straight(book, fewer[0]) if fewer is curly else _curly(book, fewer[0]),),
+        confidence=0.9,
+        related=fewer[1:],
+    )
+
+
+def _straight(book: Book, span: Span) -> str:
+    return '"' if book.quote(span) in _DOUBLE else "'"
+
+
+def _curly(book: Book, span: Span) -> str:
+    text = book.page(span.page).prose
+    opens = _OPENS_AFTER.search(text[: span.start]) and text[span.end : span.end + 1].strip()
+    if book.quote(span) == '"':
+        return "“" if opens else "”"
+    return "‘" if opens and not _ELIDED.match(text, span.end) else "’"

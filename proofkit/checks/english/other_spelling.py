@@ -1,0 +1,68 @@
+"""The spelling of the other English.
+
+What it finds
+    A word spelt as in American English in a British book, or the other way round. The English is
+    the one you chose; if you chose none, the one that most of the book's spellings are at home in.
+    Spellings that both have (axe, realize, towards) are left alone, and so are names.
+
+Why a reader minds
+    A book is in one English. A lone "color" looks like a slip, and an adult reading aloud stops.
+
+Example
+    Her favourite cat was gray.
+
+Better
+    Her favourite cat was grey.
+
+When to let it stand
+    In a name or a title that is really spelt so, in a letter or a sign from the other country, or
+    when the book is meant for the other country: then choose its English.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from proofkit.analysis import Analysis
+from proofkit.book import Book
+from proofkit.checks.check import Need
+from proofkit.checks.english._senses import foreign_uses
+from proofkit.issue import Issue, Tier, issue_at
+from proofkit.settings import English, Settings
+from proofkit.words.english import votes
+from proofkit.words.variants import other_english, variants
+
+NAME = "english/other-spelling"
+NEEDS = frozenset({Need.TEXT})
+
+_ADJECTIVE = {English.BRITISH: "British", English.AMERICAN: "American"}
+
+
+def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
+    """One issue a word, with its other places as related."""
+    english = analysis.english
+    sure = settings.english is not None or votes(analysis.vocabulary).clear
+    here, there = _ADJECTIVE[english], _ADJECTIVE[other_english(english)]
+    for use in foreign_uses(book, analysis.vocabulary, english):
+        plain = sure and not use.by_sense and not _tolerated(use.word, english)
+        yield issue_at(
+            book,
+            use.spans[0],
+            check=NAME,
+            tier=Tier.ERROR if plain else Tier.QUERY,
+            message=f"an {there} spelling, and the book is in {here} English"
+            if there == "American"
+            else f"a {there} spelling, and the book is in {here} English",
+            suggestions=(use.better,),
+            confidence=0.85 if plain else 0.6,
+            related=use.spans[1:],
+        )
+
+
+def _tolerated(word: str, english: English) -> bool:
+    """Seldom used here, but used; or one of two forms that the other English has (dreamt, dreamed)."""
+    other = other_english(english)
+    return variants().seldom_in(word, english) or any(
+        len(reading.forms(other)) > len(reading.forms(english))
+        for reading in variants().readings(word)
+    )

@@ -1,0 +1,1 @@
+"""The page and spread numbers that the author wrote."""
