@@ -137,11 +137,17 @@ def mark_running_heads(leaves: list[Leaf], title: str) -> None:
 
 def _edges(leaf: Leaf) -> list[Block]:
     edges = leaf.blocks[:1] + leaf.blocks[1:][-1:]
-    return [block for block in edges if block.role is None and count_words(block.text) <= _LONGEST_HEADING]
+    return [
+        block
+        for block in edges
+        if block.role is None and count_words(block.text) <= _LONGEST_HEADING
+    ]
 
 
 def _unnumbered(block: Block) -> str:
-    return " ".join(re.sub(r"\d+|\bpage\b", " ", plain(block.text).casefold()).split()).strip(" –—|/·•-")
+    return " ".join(re.sub(r"\d+|\bpage\b", " ", plain(block.text).casefold()).split()).strip(
+        " –—|/·•-"
+    )
 
 
 def _is_head(key: str, leaves: list[Leaf], title: str) -> bool:

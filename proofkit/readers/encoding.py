@@ -21,7 +21,9 @@ _MARKS = (
     (codecs.BOM_UTF16_BE, "utf-16"),
 )
 # Letters and typographer's marks that English text holds; a line of much else was misread.
-_OUTLANDISH = re.compile(r"[^\x09-\x7e\u00a0-\u024f\u2000-\u22ff\u2600-\u27bf\ufeff\U0001f000-\U0001faff]")
+_OUTLANDISH = re.compile(
+    r"[^\x09-\x7e\u00a0-\u024f\u2000-\u22ff\u2600-\u27bf\ufeff\U0001f000-\U0001faff]"
+)
 _MAC_APOSTROPHE = re.compile(rb"[A-Za-z]\xd5[a-z]|(?:^|\s)\xd2[A-Z]", re.MULTILINE)
 _WINDOWS_QUOTE = re.compile(rb"[\x91-\x94]")
 _TWICE_ENCODED = re.compile("â€[™œ\u009d˜“”¦]|Ã[©¨¡³¶¼]")
@@ -45,10 +47,8 @@ def decoded(data: bytes, name: str) -> tuple[str, tuple[str, ...]]:
 
 
 def _text(data: bytes, name: str) -> tuple[str, tuple[str, ...]]:
-    for mark, encoding in _MARKS:
-        if data.startswith(mark):
-            return _strictly(data, encoding, name), ()
-    if encoding := _unmarked_utf16(data):
+    marked = next((encoding for mark, encoding in _MARKS if data.startswith(mark)), None)
+    if encoding := marked or _unmarked_utf16(data):
         return _strictly(data, encoding, name), ()
     try:
         return data.decode("utf-8"), ()

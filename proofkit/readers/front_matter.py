@@ -93,7 +93,10 @@ def is_front(leaf: Leaf, known: str) -> bool:
     open_blocks = [block for block in leaf.blocks if block.role is None]
     if not open_blocks or len(open_blocks) > 12:
         return False
-    if any(count_words(block.text) >= 8 and not _no_sentence(plain(block.text)) for block in open_blocks):
+    if any(
+        count_words(block.text) >= 8 and not _no_sentence(plain(block.text))
+        for block in open_blocks
+    ):
         return False
     if any(map(is_author, open_blocks)):
         return True
@@ -124,7 +127,9 @@ def mark_front(leaf: Leaf, *, alone: bool, known: str) -> str:
     return title
 
 
-def _front_role(blocks: list[Block], index: int, *, after_title: int | None, alone: bool) -> Role | None:
+def _front_role(
+    blocks: list[Block], index: int, *, after_title: int | None, alone: bool
+) -> Role | None:
     block = blocks[index]
     if _STYLED_SUBTITLE.match(block.style):
         return Role.TITLE
@@ -157,11 +162,17 @@ def _short(block: Block) -> bool:
 def _looks_like_title(blocks: list[Block], first: int) -> bool:
     """A first line in capitals or with capital words, before longer text."""
     text = plain(blocks[first].text)
-    words = [word for word in re.findall(r"[^\W\d_][\w’'-]*", text) if len(word) > 3 or word == word.upper()]
-    if not words or text[:1] in "“\"‘'" or text[-1] in "”\"":
+    words = [
+        word
+        for word in re.findall(r"[^\W\d_][\w’'-]*", text)
+        if len(word) > 3 or word == word.upper()
+    ]
+    if not words or text[:1] in "“\"‘'" or text[-1] in '”"':
         return False
     capital = all(word[0].isupper() for word in words)
     after = blocks[first + 1 : first + 2]
-    return capital and _no_sentence(text) and all(
-        count_words(plain(block.text)) > count_words(text) for block in after
+    return (
+        capital
+        and _no_sentence(text)
+        and all(count_words(plain(block.text)) > count_words(text) for block in after)
     )

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable
+from itertools import pairwise
 
 from proofkit.readers.blocks import SOFT, Block
 
@@ -48,7 +49,4 @@ def _on_purpose(lines: list[str], width: int) -> bool:
 
 def _had_room(lines: list[str], width: int) -> bool:
     """Whether the next line's first word would have fitted on each line but the last."""
-    return all(
-        len(line) + 1 + len(after.split(" ")[0]) <= width
-        for line, after in zip(lines, lines[1:], strict=False)
-    )
+    return all(len(line) + 1 + len(after.split(" ")[0]) <= width for line, after in pairwise(lines))

@@ -137,7 +137,9 @@ def _piece(child: Token) -> str:
         return child.content
     if child.type == "softbreak":
         return SOFT
-    if child.type == "hardbreak" or (child.type == "html_inline" and _LINE_TAG.match(child.content)):
+    if child.type == "hardbreak" or (
+        child.type == "html_inline" and _LINE_TAG.match(child.content)
+    ):
         return "\n"
     return ""
 

@@ -15,10 +15,27 @@ from enum import StrEnum
 from proofkit.book import Role
 from proofkit.readers.blocks import Part
 
-_ONES = (
-    "one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen "
-    "seventeen eighteen nineteen"
-).split()
+_ONES = [
+    "one",
+    "two",
+    "three",
+    "four",
+    "five",
+    "six",
+    "seven",
+    "eight",
+    "nine",
+    "ten",
+    "eleven",
+    "twelve",
+    "thirteen",
+    "fourteen",
+    "fifteen",
+    "sixteen",
+    "seventeen",
+    "eighteen",
+    "nineteen",
+]
 _NUMBERS = {word: value for value, word in enumerate(_ONES, 1)} | {
     ten + dash + one: base + value
     for ten, base in (("twenty", 20), ("thirty", 30), ("forty", 40))
@@ -50,17 +67,23 @@ _ORNAMENT = "*_#=~-–—•|+ \t"
 
 _MATTERS = (
     (r"(?:half[- ]?)?title(?:[- ]page)?", Role.TITLE),
-    (r"copyright(?: page)?(?:(?: and|,| &| /) dedication)?|imprint(?: page)?|colophon", Role.IMPRINT),
+    (
+        r"copyright(?: page)?(?:(?: and|,| &| /) dedication)?|imprint(?: page)?|colophon",
+        Role.IMPRINT,
+    ),
     (r"dedication(?: page)?", Role.DEDICATION),
     (
-        r"(?:inside )?(?:front|back)[- ]cover|cover|(?:front |back )?end ?papers?|front matter|back matter"
-        r"|prelims",
+        (
+            r"(?:inside )?(?:front|back)[- ]cover|cover|(?:front |back )?end ?papers?|front matter|back matter"
+            r"|prelims"
+        ),
         Role.BACK_MATTER,
     ),
 )
 _MATTER = tuple((re.compile(pattern, re.IGNORECASE), role) for pattern, role in _MATTERS)
 _WORDLESS = re.compile(
-    r"(?:(?:illustration|picture|art|image)s? only|no (?:text|words)|wordless|blank)\.?", re.IGNORECASE
+    r"(?:(?:illustration|picture|art|image)s? only|no (?:text|words)|wordless|blank)\.?",
+    re.IGNORECASE,
 )
 
 

@@ -15,8 +15,8 @@ Where a manuscript has such lines, "Text:" before the story's own lines is a lab
 from __future__ import annotations
 
 import re
-from dataclasses import replace
 from collections.abc import Iterable
+from dataclasses import replace
 
 from proofkit.book import Role
 from proofkit.readers.blocks import Block, plain
@@ -40,7 +40,9 @@ _DIRECTION = re.compile(
     re.IGNORECASE,
 )
 _BRACKETED = re.compile(r"[\[{].*[\]}][.]?", re.DOTALL)
-_INLINE_BRACKETS = re.compile(r"(?<!\w)(?:\[[^\[\]]*[^\W\d_][^\[\]]*\]|\{[^{}]*[^\W\d_][^{}]*\})(?!\w)")
+_INLINE_BRACKETS = re.compile(
+    r"(?<!\w)(?:\[[^\[\]]*[^\W\d_][^\[\]]*\]|\{[^{}]*[^\W\d_][^{}]*\})(?!\w)"
+)
 _INLINE_ROUND = re.compile(rf"\(\s*{_OPENING}[^()]*\)", re.IGNORECASE)
 _INLINE_LINE = re.compile(
     r"(?:^|(?<=[.!?…”\"’'] ))(?:illustrations?|illustrator|illos?|illus\.?|art(?:work)?)"
@@ -94,7 +96,9 @@ def _is_note(block: Block, text: str) -> bool:
         return "\n" not in block.text
     if _DIRECTION.fullmatch(text):
         return True
-    return text.endswith((")", ").")) and bool(_NOTE_IN_BRACKETS.match(text)) and text.count("(") == 1
+    return (
+        text.endswith((")", ").")) and bool(_NOTE_IN_BRACKETS.match(text)) and text.count("(") == 1
+    )
 
 
 def _across_paragraphs(blocks: list[Block]) -> list[Block]:

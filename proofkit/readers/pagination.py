@@ -16,6 +16,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field, replace
 from enum import StrEnum
+from itertools import pairwise
 
 from proofkit.book import count_words
 from proofkit.readers.blocks import Block, Break, Part, plain
@@ -117,9 +118,7 @@ def _without_stray_blanks(leaves: list[Leaf], scheme: Scheme) -> list[Leaf]:
     """A mark with nothing after it is a blank page; a break is one only between pages with text."""
     filled = [index for index, leaf in enumerate(leaves) if leaf.blocks]
     inner = range(filled[0], filled[-1]) if filled and scheme is Scheme.BREAKS else ()
-    return [
-        leaf for index, leaf in enumerate(leaves) if leaf.blocks or leaf.mark or index in inner
-    ]
+    return [leaf for index, leaf in enumerate(leaves) if leaf.blocks or leaf.mark or index in inner]
 
 
 def _scheme(events: Sequence[Event]) -> Scheme:
@@ -150,7 +149,7 @@ def _numbers_count_up(blocks: Sequence[Block]) -> bool:
     numbers = [mark.numbers[0] for mark in marks if mark]
     if len(numbers) < _FEWEST_NUMBERS or marks[-1]:
         return False
-    steps = [after - before for before, after in zip(numbers, numbers[1:], strict=False)]
+    steps = [after - before for before, after in pairwise(numbers)]
     if sum(step in {1, 2} for step in steps) < len(steps) * 0.7:
         return False
     words = sum(count_words(block.text) for block in blocks)
@@ -162,7 +161,6 @@ def _breaks_outnumber(events: Iterable[Event]) -> bool:
     events = list(events)
     marks = sum(isinstance(event, Mark) for event in events)
     alone = sum(
-        event is Break.PAGE and isinstance(after, Block)
-        for event, after in zip(events, events[1:], strict=False)
+        event is Break.PAGE and isinstance(after, Block) for event, after in pairwise(events)
     )
     return alone > 2 * marks

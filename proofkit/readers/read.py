@@ -70,28 +70,28 @@ def _source(file: BinaryIO, path: Path) -> Source:
             f"“{path.name}” is longer than any children's book; check its chapters one by one."
         )
     if form is Format.RICH_TEXT:
-        from proofkit.readers.rich_text import read_rich_text
+        from proofkit.readers.rich_text import read_rich_text  # noqa: PLC0415 - loaded when needed
 
         return read_rich_text(data, path.name)
     if form is Format.MARKDOWN:
-        from proofkit.readers.markdown import read_markdown
+        from proofkit.readers.markdown import read_markdown  # noqa: PLC0415 - loaded when needed
 
         return read_markdown(data, path.name)
-    from proofkit.readers.plain_text import read_plain_text
+    from proofkit.readers.plain_text import read_plain_text  # noqa: PLC0415 - loaded when needed
 
     return read_plain_text(data, path.name)
 
 
 def _from_package(file: BinaryIO, path: Path) -> Source:
-    from proofkit.readers.package import Package
+    from proofkit.readers.package import Package  # noqa: PLC0415 - loaded when needed
 
     package = Package(file, path)
     form = package_format(package.names(), package.bytes_of("mimetype") or b"", path.name)
     if form is Format.WORD:
-        from proofkit.readers.word import read_word
+        from proofkit.readers.word import read_word  # noqa: PLC0415 - loaded when needed
 
         return read_word(package)
-    from proofkit.readers.opendocument import read_opendocument
+    from proofkit.readers.opendocument import read_opendocument  # noqa: PLC0415 - loaded when needed
 
     return read_opendocument(package)
 

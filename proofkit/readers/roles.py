@@ -94,13 +94,17 @@ def _story_before(leaf: Leaf, leaves: Sequence[Leaf]) -> bool:
 
 def _is_prose(block: Block) -> bool:
     text = plain(block.text)
-    return block.role is None and count_words(text) >= 8 and text.endswith((".", "!", "?", "”", '"'))
+    return (
+        block.role is None and count_words(text) >= 8 and text.endswith((".", "!", "?", "”", '"'))
+    )
 
 
 def _is_dedication_leaf(leaf: Leaf) -> bool:
     texts = [block for block in leaf.blocks if block.role is None]
-    return 0 < len(texts) <= 3 and is_dedication(texts[0]) and all(
-        count_words(block.text) <= 12 for block in texts[1:]
+    return (
+        0 < len(texts) <= 3
+        and is_dedication(texts[0])
+        and all(count_words(block.text) <= 12 for block in texts[1:])
     )
 
 

@@ -39,8 +39,10 @@ _HEADINGS = (
     (r"no\.?|number|#", Column.MARK),
     (r"(?:story |manuscript )?(?:text|words|story|manuscript|copy)", Column.TEXT),
     (
-        r"(?:illustration|illustrator|illo|illus|art|artwork|picture|image|visual|design|layout)s?'?s?"
-        r"(?: (?:notes?|ideas?|briefs?|suggestions?|descriptions?))?|notes?",
+        (
+            r"(?:illustration|illustrator|illo|illus|art|artwork|picture|image|visual|design|layout)s?'?s?"
+            r"(?: (?:notes?|ideas?|briefs?|suggestions?|descriptions?))?|notes?"
+        ),
         Column.NOTE,
     ),
     (r"left(?:[- ]hand)?(?: page| side)?", Column.LEFT),

@@ -1,0 +1,101 @@
+"""What holds at a place in a Rich Text file: for its characters, and for the paragraph around them."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+from proofkit.readers.blocks import Break
+from proofkit.readers.rich_text_words import Sink
+
+_HEADING = re.compile(r"heading (\d)$", re.IGNORECASE)
+_BODY_TEXT = 9  # the outline level of what is no heading
+
+
+@dataclass(slots=True)
+class Group:
+    """What holds inside one pair of braces, and goes back when they close.
+
+    ``sink``      where characters go
+    ``starred``   whether the next word names a group that a reader may skip
+    ``encoding``  of the bytes above 127
+    ``fallback``  how many characters after a Unicode one stand for it in old readers
+    """
+
+    sink: Sink = Sink.TEXT
+    starred: bool = False
+    encoding: str = ""
+    fallback: int = 1
+    bold: bool = False
+    deleted: bool = False
+    inserted: bool = False
+    hidden: bool = False
+    folio: bool = False
+    style: int = 0
+    font: int = 0
+
+    def apply(self, word: str, number: int | None) -> None:
+        """Take in a control word about characters; any other is ignored."""
+        on = number != 0
+        if word == "b":
+            self.bold = on
+        elif word == "v":
+            self.hidden = on
+        elif word == "deleted":
+            self.deleted = on
+        elif word == "revised":
+            self.inserted = on
+        elif word == "plain":
+            self.bold = self.hidden = self.deleted = self.inserted = False
+        elif word == "uc":
+            self.fallback = max(0, number or 0)
+        elif word == "s":
+            self.style = number or 0
+
+    @property
+    def change(self) -> str:
+        """Which kind of tracked change its characters are, or ""."""
+        return "deleted" if self.deleted else "inserted" if self.inserted else ""
+
+
+@dataclass(slots=True)
+class Paragraph:
+    """The paragraph that is being read; bold and a folio until a word says otherwise."""
+
+    text: str = ""
+    bold: bool = True
+    folio: bool = True
+    style: int = 0
+    outline: int = _BODY_TEXT
+    in_table: bool = False
+    before: Break = Break.NONE
+
+    def apply(self, word: str, number: int | None) -> None:
+        """Take in a control word about paragraphs; any other is ignored."""
+        if word == "pard":
+            self.style, self.outline, self.in_table = 0, _BODY_TEXT, False
+        elif word == "s":
+            self.style = number or 0
+        elif word == "outlinelevel":
+            self.outline = number or 0
+        elif word == "intbl":
+            self.in_table = True
+        elif word == "pagebb" and number != 0:
+            self.before = Break.PAGE
+
+    def add(self, text: str, group: Group) -> None:
+        """Add characters in the group's form."""
+        self.text += text
+        if text.strip():
+            self.bold &= group.bold
+            self.folio &= group.folio
+
+    def next(self) -> Paragraph:
+        """The paragraph after this one, in the same form."""
+        return Paragraph(style=self.style, outline=self.outline, in_table=self.in_table)
+
+    def level(self, style: str) -> int:
+        """Its heading level, by the name of its style or its own outline level; 0 for none."""
+        if found := _HEADING.match(style):
+            return int(found[1])
+        return self.outline + 1 if self.outline < _BODY_TEXT else 0
