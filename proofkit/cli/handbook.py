@@ -36,16 +36,18 @@ def sections(handbook: str) -> tuple[Section, ...]:
 
 
 def set_out(section: Section, width: int) -> str:
-    """The body of a section, set in a little and ``width`` wide; an example keeps its lines.
+    """The body of a section, set in a little and ``width`` wide; an example keeps its line ends.
 
     Words between asterisks are words that are spoken of: they get quotation marks.
     """
     if section.heading in _AS_WRITTEN:
-        return textwrap.indent(section.body, "  ")
-    return "\n\n".join(
-        textwrap.fill(_quoted(paragraph), width, initial_indent="  ", subsequent_indent="  ")
-        for paragraph in re.split(r"\n\s*\n", section.body)
-    )
+        return "\n".join(_set_in(line, width) for line in section.body.splitlines())
+    paragraphs = re.split(r"\n\s*\n", section.body)
+    return "\n\n".join(_set_in(_quoted(paragraph), width) for paragraph in paragraphs)
+
+
+def _set_in(text: str, width: int) -> str:
+    return textwrap.fill(text, width, initial_indent="  ", subsequent_indent="  ")
 
 
 def _quoted(paragraph: str) -> str:

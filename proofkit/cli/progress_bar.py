@@ -67,6 +67,7 @@ class ProgressBar:
                 BarColumn(style="", complete_style=INK, finished_style=INK, pulse_style=INK),
                 console=console_on(sys.stderr),
                 transient=True,
+                redirect_stdout=False,  # reports go their own way
             )
             self._shown = (bar, bar.add_task(""))
             self._update()

@@ -19,9 +19,6 @@ _STAND_INS = {
     "“": '"',
     "”": '"',
     "\N{NO-BREAK SPACE}": " ",
-    "█": "#",
-    "▉": "#",
-    "▌": "#",
 }
 _HANDLER = "proofkit.stand-in"
 
