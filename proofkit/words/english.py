@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
@@ -22,8 +23,10 @@ _KIN = {
 _KIN_NAMES = {"mummy": English.BRITISH}
 # One word used all through a book is one decision: beyond this it adds nothing.
 _MOST_VOTES_OF_A_WORD = 3
-# A form that the other English has too, though seldom, tells half as much.
+# A form that the other English has too, though seldom, tells half as much; so does a doubled
+# consonant (travelling), which many Americans learn as well.
 _HALF = 0.5
+_DOUBLED = re.compile(r"([b-df-hj-np-tv-z])\1(?=e[dr]|ing|ers?\b|ous)")
 _CLEAR_MAJORITY = 3.0
 
 
@@ -66,9 +69,9 @@ def _ballots(vocabulary: Vocabulary) -> Iterator[tuple[English, float]]:
     for word, use in vocabulary.uses.items():
         english = _english_of_word(vocabulary, word)
         if english:
-            seldom = variants().seldom_in(word, other_english(english))
+            weak = variants().seldom_in(word, other_english(english)) or _is_doubled(word, english)
             most = 1 if word in _KIN or word in _KIN_NAMES else _MOST_VOTES_OF_A_WORD
-            yield english, (_HALF if seldom else 1.0) * min(use.count, most)
+            yield english, (_HALF if weak else 1.0) * min(use.count, most)
 
 
 def _english_of_word(vocabulary: Vocabulary, word: str) -> English | None:
@@ -78,3 +81,8 @@ def _english_of_word(vocabulary: Vocabulary, word: str) -> English | None:
         return _KIN_NAMES.get(word)
     parts = {variants().belongs_to(part) for part in word.replace("‑", "-").split("-")} - {None}
     return parts.pop() if len(parts) == 1 else None
+
+
+def _is_doubled(word: str, english: English) -> bool:
+    other = variants().in_english(word, other_english(english))
+    return other is not None and _DOUBLED.sub(r"\1", word) == _DOUBLED.sub(r"\1", other)

@@ -8,7 +8,7 @@ import unicodedata
 from rapidfuzz.distance import OSA
 
 _SHORTEST = 4
-_LONG = 8
+_MOST = 2
 # Endings that make another word of a name: its plural, its people, its pet form, its language.
 _OTHER_WORD = re.compile(r"(?:s|es|n|an|ian|ish|[a-z]?y|[a-z]?ie|in|ina|ita|ette|['’].*)$")
 # Letters that English writes for one sound, longest first.
@@ -26,9 +26,9 @@ _SAME_SOUND = (
 
 
 def alike(one: str, other: str) -> bool:
-    """Whether the lower-case names differ by one letter after the first (by two, in long names).
+    """Whether the lower-case names differ by one letter after the first, or by two and sound alike.
 
-    Two letters that changed places count as one. Names that differ in their first letter are two
+    Two letters that changed places count as one; names of four letters must sound alike. Names that differ in their first letter are two
     people, as in every rhyme; so are a name and its plural or its pet form.
     """
     if one[0] != other[0] or _is_derived(one, other) or "-" in one + other:
@@ -36,10 +36,9 @@ def alike(one: str, other: str) -> bool:
     if min(len(one), len(other)) < _SHORTEST:
         return False
     distance = OSA.distance(one, other)
-    most = 2 if min(len(one), len(other)) >= _LONG else 1
-    if min(len(one), len(other)) <= 4 and not sounds_alike(one, other):
-        return False
-    return 0 < distance <= most
+    if distance > 1 or min(len(one), len(other)) == _SHORTEST:
+        return distance <= _MOST and sounds_alike(one, other)
+    return distance == 1
 
 
 def same_but_for_accents(one: str, other: str) -> bool:

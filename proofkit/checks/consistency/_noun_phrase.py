@@ -19,6 +19,7 @@ _DETERMINERS = POSSESSIVES | word_set(
     which what such one two three four five six seven eight nine ten many several few other
     """
 )
+_HYPHENS = ("-", "‑")
 _OPENING_MARKS = tuple("\"'“‘(")
 # "One day Fox came": the noun before is a time, and the phrase ends with it.
 _TIMES = word_set(
@@ -75,7 +76,7 @@ def joined_before(page: PageAnalysis, at: int) -> int | None:
 def _is_describing(tokens: tuple[Token, ...], at: int) -> bool:
     """Whether the token is an adjective or noun that leans on the next."""
     word = tokens[at].text.lower()
-    if word in ("-", "‑"):
+    if word in _HYPHENS or (at and tokens[at - 1].text in _HYPHENS):
         return True
     if word in _DETERMINERS or word in _TIMES or _closes_an_adverb(tokens, at):
         return False

@@ -14,6 +14,7 @@ from proofkit.words.lists import word_set
 from proofkit.words.vocabulary import opens_sentence
 
 _HYPHENS = ("-", "‑")
+_SINGULAR_VERBS = frozenset({"was", "is", "has", "isn't", "wasn't"})
 _RAREST_COMMON_NOUN = 2.5
 _NEVER_A_ROLE = word_set(
     """
@@ -75,25 +76,38 @@ def role_uses(book: Book, analysis: Analysis) -> Mapping[str, RoleUses]:
 
 
 def _count(uses: RoleUses, page: Page, own: PageAnalysis, at: int) -> None:
-    token = own.tokens[at]
+    edge = left_edge(own, at)
     if _is_part_of_a_longer_name(own, at):
         return
-    edge = left_edge(own, at)
-    capital = token.text[0].isupper()
-    before = own.tokens[at - 1] if at else token
-    if edge is Edge.THE and before.text.lower() == "the":
-        if before.text == "The" and not opens_sentence(page.prose, before.start):
-            return  # a title in the middle of a sentence: The Clock
-        whole = page.span(before.start, token.end)
-        (uses.the_capital if capital else uses.the_lower).append(whole)
-    elif edge is Edge.BARE:
-        span = page.span(token.start, token.end)
-        if capital and opens_sentence(page.prose, token.start):
-            uses.bare_start.append(span)
-        elif capital:
-            uses.bare_capital.append(span)
-        elif _does_a_nouns_work(own, at):
-            uses.bare_lower.append(span)
+    if edge is Edge.THE:
+        _count_with_the(uses, page, own, at)
+    elif edge is Edge.BARE and not _is_address(own, at):
+        _count_bare(uses, page, own, at)
+    elif edge is Edge.DESCRIBED and own.tokens[at].text.islower() and _is_subject(own, at):
+        # Clever rabbit ran: a common noun would need an article here too.
+        uses.bare_lower.append(page.span(own.tokens[at].start, own.tokens[at].end))
+
+
+def _count_with_the(uses: RoleUses, page: Page, own: PageAnalysis, at: int) -> None:
+    """Right after "the"; not King of the Beasts, all the beasts, or a title: The Clock."""
+    token, article = own.tokens[at], own.tokens[at - 1]
+    before = own.tokens[at - 2].text.lower() if at > 1 else ""
+    if article.text.lower() != "the" or before in ("of", "all"):
+        return
+    if article.text == "The" and not opens_sentence(page.prose, article.start):
+        return
+    span = page.span(article.start, token.end)
+    (uses.the_capital if token.text[0].isupper() else uses.the_lower).append(span)
+
+
+def _count_bare(uses: RoleUses, page: Page, own: PageAnalysis, at: int) -> None:
+    token = own.tokens[at]
+    span = page.span(token.start, token.end)
+    if token.text[0].isupper():
+        opens = opens_sentence(page.prose, token.start)
+        (uses.bare_start if opens else uses.bare_capital).append(span)
+    elif _does_a_nouns_work(own, at):
+        uses.bare_lower.append(span)
 
 
 def _is_part_of_a_longer_name(own: PageAnalysis, at: int) -> bool:
@@ -111,12 +125,39 @@ def _is_part_of_a_longer_name(own: PageAnalysis, at: int) -> bool:
     )
 
 
+def _is_address(own: PageAnalysis, at: int) -> bool:
+    """Spoken to, marks on both sides: "Here I am, Queen!" Anyone may be called by what he is."""
+    before = own.tokens[at - 1].text if at else ""
+    after = own.tokens[at + 1].text if at + 1 < len(own.tokens) else ""
+    return before in tuple(",\"'“‘") and after in tuple(",.!?")
+
+
 def _does_a_nouns_work(own: PageAnalysis, at: int) -> bool:
     """Whether a bare lower-case word is the subject or object of a verb, as only a name can be."""
     token = own.tokens[at]
+    if _is_subject(own, at):
+        return True
     if token.pos not in ("NOUN", "PROPN") or token.tag in ("NNS", "NNPS"):
         return False
-    if token.dep not in ("nsubj", "dobj", "pobj", "nsubjpass", "dative"):
+    return token.dep in ("nsubj", "dobj", "pobj", "dative") and joined_before(own, at) is None
+
+
+def _is_subject(own: PageAnalysis, at: int) -> bool:
+    """Whether a finite verb follows; after "and" one that can only have a single subject."""
+    after = own.tokens[at + 1] if at + 1 < len(own.tokens) else None
+    if after is None or own.tokens[at].pos not in ("NOUN", "PROPN"):
         return False
-    joined = joined_before(own, at)
-    return joined is None
+    if joined_before(own, at) is not None:
+        return after.text.lower() in _SINGULAR_VERBS
+    return after.tag in ("VBD", "VBZ", "MD") and not _is_described_by_noun(own, at)
+
+
+def _is_described_by_noun(own: PageAnalysis, at: int) -> bool:
+    return at > 0 and own.tokens[at - 1].pos not in (
+        "ADJ",
+        "ADV",
+        "CCONJ",
+        "SCONJ",
+        "PUNCT",
+        "VERB",
+    )

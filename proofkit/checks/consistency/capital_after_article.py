@@ -2,7 +2,7 @@
 
 What it finds
     A common noun after "the" that has a capital in a few places inside sentences and none in most,
-    or the other way round.
+    or a capital in nearly all and none in one.
 
 Why a reader minds
     A capital makes it a title or a name. It can't be both at once.
@@ -31,7 +31,9 @@ from proofkit.settings import Settings
 NAME = "consistency/capital-after-article"
 NEEDS = frozenset({Need.LANGUAGE_MODEL})
 
-_TIMES = 2
+# A capital that is the exception is a slip sooner than one that is the rule and once left out.
+_TIMES_LOWER = 2
+_TIMES_CAPITAL = 5
 
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
@@ -41,7 +43,8 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
             continue  # it is a name; another check asks about the article
         capital, lower = uses.the_capital, uses.the_lower
         fewer, more = (capital, lower) if len(capital) < len(lower) else (lower, capital)
-        if not fewer or len(more) < _TIMES * len(fewer):
+        times = _TIMES_LOWER if fewer is capital else _TIMES_CAPITAL
+        if not fewer or len(more) < times * len(fewer):
             continue
         better = word if fewer is capital else word.capitalize()
         first, *others = [_noun(book, span) for span in fewer]

@@ -21,6 +21,7 @@ When to let it stand
 
 from __future__ import annotations
 
+from collections import defaultdict
 from collections.abc import Iterator
 
 from proofkit.analysis import Analysis, PageAnalysis
@@ -50,6 +51,7 @@ _BEFORE_A_ROLE = word_set(
 _NOT_WHO = word_set("be is was were are am been being 's not n't n’t")
 # "father of twins", "mother to the king"
 _AFTER_A_ROLE = frozenset({"of"})
+_A_HABIT = 4
 _VERB_OBJECTS = word_set(
     """
     the a an him her them it me us you this that his their my
@@ -58,17 +60,21 @@ _VERB_OBJECTS = word_set(
 
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
-    """One issue each; a refrain's are one."""
-    places = [
-        (page.span(token.start, token.end), _is_address(own, at))
-        for page in book.pages
-        for own in [analysis.page(page.number)]
-        for at, token in enumerate(own.tokens)
-        if token.text in KIN and _is_a_name(own, at)
-    ]
-    address = dict(places)
-    for first, *others in by_surroundings(book, [span for span, _ in places]):
-        yield _issue(book, first, others, spoken_to=address[first])
+    """One issue each; a refrain's are one, and so are those of a book that has it so all through."""
+    address: dict[Span, bool] = {}
+    by_word: dict[str, list[Span]] = defaultdict(list)
+    for page in book.pages:
+        own = analysis.page(page.number)
+        for at, token in enumerate(own.tokens):
+            if token.text in KIN and _is_a_name(own, at):
+                span = page.span(token.start, token.end)
+                address[span] = _is_address(own, at)
+                by_word[token.text].append(span)
+    for word, spans in by_word.items():
+        use = analysis.vocabulary.use(word)
+        habit = len(spans) > _A_HABIT and use is not None and not use.capitals_inside
+        for first, *others in [spans] if habit else by_surroundings(book, spans):
+            yield _issue(book, first, others, spoken_to=address[first])
 
 
 def _issue(book: Book, span: Span, others: list[Span], *, spoken_to: bool) -> Issue:

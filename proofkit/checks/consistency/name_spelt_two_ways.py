@@ -44,11 +44,14 @@ _COMMON_WORD = 2.5
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
     """One issue for each seldom spelling, with its other places as related."""
     names = [use for use in analysis.vocabulary.uses.values() if _is_name(use, analysis.vocabulary)]
-    for one, other in combinations(names, 2):
-        seldom, usual = sorted((one, other), key=lambda use: (use.count, -use.spans[0].page))
-        confidence = _likelihood(book, seldom, usual, analysis.english)
-        if confidence:
-            yield _issue(book, seldom.spans, usual.usual_form, usual.count, confidence)
+    best: dict[str, tuple[float, int, Use, Use]] = {}
+    for pair in combinations(names, 2):
+        seldom, usual = sorted(pair, key=lambda use: (use.count, -use.spans[0].page))
+        found = (_likelihood(book, seldom, usual, analysis.english), usual.count, seldom, usual)
+        if found[0] and found[:2] > best.get(seldom.word, (0.0, 0))[:2]:
+            best[seldom.word] = found
+    for confidence, count, seldom, usual in best.values():
+        yield _issue(book, seldom.spans, usual.usual_form, count, confidence)
     for use in names:
         yield from _odd_capitals(book, use)
 
@@ -93,8 +96,7 @@ def _likelihood(book: Book, seldom: Use, usual: Use, english: English) -> float:
     words = dictionary(english)
     if zipf(seldom.word) >= _COMMON_WORD and seldom.word in words.words:
         return 0.0
-    known = words.is_name(seldom.usual_form), words.is_name(usual.usual_form)
-    if all(known):
+    if words.is_name(seldom.usual_form):
         strangers = not set(seldom.pages) & set(usual.pages)
         return 0.5 if sounds_alike(seldom.word, usual.word) and strangers else 0.0
     return 0.8 if seldom.count == 1 and usual.count >= _SEVERAL else 0.6

@@ -39,6 +39,7 @@ _BY_NEIGHBOUR: dict[English, tuple[tuple[str, str, str], ...]] = {
 }
 # Terms that families choose for themselves in any English.
 _KIN = frozenset({"mom", "moms", "mum", "mums"})
+_AUNTS = frozenset({"aunty", "aunties", "auntie"})
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -88,7 +89,9 @@ def _in_english(word: str, english: English) -> str | None:
 
 
 def _is_familys_choice(word: str, vocabulary: Vocabulary) -> bool:
-    """Whether the book has just one of Mum and Mom: then it is no slip."""
+    """Whether it is a word for a mother or an aunt, unless the book has both Mum and Mom."""
+    if word in _AUNTS:
+        return True
     return word in _KIN and not (vocabulary.count("mum") and vocabulary.count("mom"))
 
 

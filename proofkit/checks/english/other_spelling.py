@@ -35,14 +35,19 @@ from proofkit.words.variants import other_english, variants
 NAME = "english/other-spelling"
 NEEDS = frozenset({Need.TEXT})
 
-_ADJECTIVE = {English.BRITISH: "British", English.AMERICAN: "American"}
+_KIND = {English.BRITISH: "a British spelling", English.AMERICAN: "an American spelling"}
+_BOOK = {English.BRITISH: "British", English.AMERICAN: "American"}
 
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
     """One issue a word, with its other places as related."""
     english = analysis.english
     sure = settings.english is not None or votes(analysis.vocabulary).clear
-    here, there = _ADJECTIVE[english], _ADJECTIVE[other_english(english)]
+    where = (
+        f"in a book in {_BOOK[english]} English"
+        if sure
+        else f"and the book has {_BOOK[english]} ones too"
+    )
     for use in foreign_uses(book, analysis.vocabulary, english):
         plain = sure and not use.by_sense and not _tolerated(use.word, english)
         yield issue_at(
@@ -50,9 +55,7 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
             use.spans[0],
             check=NAME,
             tier=Tier.ERROR if plain else Tier.QUERY,
-            message=f"an {there} spelling, and the book is in {here} English"
-            if there == "American"
-            else f"a {there} spelling, and the book is in {here} English",
+            message=f"{_KIND[other_english(english)]}, {where}",
             suggestions=(use.better,),
             confidence=0.85 if plain else 0.6,
             related=use.spans[1:],
