@@ -7,9 +7,10 @@ from typing import TYPE_CHECKING
 import typer
 
 from proofkit.cli.guard import Exit, guarded
+from proofkit.problem import Unusable
 
 if TYPE_CHECKING:
-    from proofkit.engines.analyse import EngineStatus
+    from proofkit.engines.jars import EngineLock
 
 app = typer.Typer(
     help="The grammar engine: get it ahead of time, and see what is there.",
@@ -18,39 +19,45 @@ app = typer.Typer(
 )
 
 
-@app.command("fetch")
+@app.command()
 @guarded
-def fetch_engine() -> Exit:
+def fetch() -> Exit:
     """Get the grammar engine now, so that no check has to wait for it."""
     # Only now: help must not wait for the engines.
     from proofkit.cli.progress_bar import fetch_explained, progress_bar  # noqa: PLC0415
-    from proofkit.engines.analyse import fetch, status  # noqa: PLC0415
+    from proofkit.engines.jars import engine_lock, ensure_jars  # noqa: PLC0415
+    from proofkit.engines.trouble import EngineTrouble  # noqa: PLC0415
 
-    with progress_bar(fetch_explained()) as bar:
-        fetch(bar)
-    print(told(status()))
+    try:
+        with progress_bar(fetch_explained()) as bar:
+            ensure_jars(engine_lock(), bar)
+    except EngineTrouble as trouble:
+        raise Unusable(str(trouble)) from trouble
+    print(_told(engine_lock()))
     return Exit.CLEAN
 
 
-@app.command("status")
+@app.command()
 @guarded
-def engine_status() -> Exit:
+def status() -> Exit:
     """Tell whether the grammar engine is there, and where."""
-    from proofkit.engines.analyse import status  # noqa: PLC0415 - as above
+    from proofkit.engines.jars import engine_lock  # noqa: PLC0415 - as above
 
-    print(told(status()))
+    print(_told(engine_lock()))
     return Exit.CLEAN
 
 
-def told(engine: EngineStatus) -> str:
+def _told(lock: EngineLock) -> str:
     """What is there, and what to do if it isn't."""
-    size = f"{engine.size / 1_000_000:.0f} MB"
-    if engine.there:
-        return (
-            f"The grammar engine {engine.version} is there and whole: {size} in {engine.folder}\n"
-            f"It runs on Java {engine.java}."
-        )
-    return (
-        f"The grammar engine {engine.version} ({size}) is not here, or not whole. "
-        "The next check gets it; to get it now: proofkit engine fetch"
+    from proofkit.engines.jars import missing_jars  # noqa: PLC0415 - as above
+
+    name, size = f"The grammar engine {lock.version}", f"{lock.size / 1_000_000:.0f} MB"
+    missing = missing_jars(lock)
+    if not missing:
+        return f"{name} is there and whole: {size} in {lock.folder}"
+    state = (
+        f"is not on this computer yet ({size})"
+        if len(missing) == len(lock.jars)
+        else f"is there in part: {len(missing)} of its {len(lock.jars)} files are missing or damaged"
     )
+    return f"{name} {state}. The next check gets it; to get it now: proofkit engine fetch"

@@ -26,17 +26,19 @@ def explain(
 ) -> Exit:
     """Tell what a check finds, why a reader minds, and when to let it stand.
 
-    CHECK is its name, as a report gives it; without one, all checks are listed.
+    CHECK is its name, as a report gives it, or a family of checks; without one, all are listed.
     """
     # Only now: help must not wait for the checks.
     from proofkit.checks.registry import all_checks, check_named, check_names  # noqa: PLC0415
 
-    if check is None:
-        print(_listed(all_checks()))
+    asked = (check or "").strip().lower().rstrip("/")
+    listed = [known for known in all_checks() if asked in ("", known.family)]
+    if listed:
+        print(_listed(listed))
         return Exit.CLEAN
-    named = check_named(check.strip().lower())
+    named = check_named(asked)
     if named is None:
-        raise Unusable(_unknown(check, check_names()))
+        raise Unusable(_unknown(asked, check_names()))
     print(_page(named))
     return Exit.CLEAN
 
@@ -70,8 +72,8 @@ def _lines(checks: Iterable[Check]) -> Iterable[str]:
 
 
 def _unknown(asked: str, names: Sequence[str]) -> str:
-    near = difflib.get_close_matches(asked.lower(), names, n=3, cutoff=0.5)
-    near = near or [name for name in names if asked.lower() in name][:3]
+    near = difflib.get_close_matches(asked, names, n=3, cutoff=0.5)
+    near = near or [name for name in names if asked in name][:3]
     if near:
         return f"There is no check called “{asked}”. Did you mean {' or '.join(near)}?"
     return f"There is no check called “{asked}”. To see all of them: proofkit explain"

@@ -76,6 +76,13 @@ def test_without_a_name_all_checks_are_listed_by_family() -> None:
         assert f"\n{check.family}\n" in f"\n{result.stdout}"
 
 
+def test_a_family_lists_its_own_checks() -> None:
+    family = all_checks()[0].family
+    listed = explain(family).stdout
+    for check in all_checks():
+        assert (f"\n  {check.name}\n" in listed) is (check.family == family)
+
+
 def test_a_name_nearly_right_brings_the_near_ones() -> None:
     name = check_names()[0]
     result = explain(name + "s")
