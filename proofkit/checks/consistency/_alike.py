@@ -36,14 +36,14 @@ def alike(one: str, other: str) -> bool:
     if min(len(one), len(other)) < _SHORTEST:
         return False
     distance = OSA.distance(one, other)
-    if distance > 1 or min(len(one), len(other)) == _SHORTEST:
+    if distance > 1 or max(len(one), len(other)) == _SHORTEST:
         return distance <= _MOST and sounds_alike(one, other)
     return distance == 1
 
 
 def same_but_for_accents(one: str, other: str) -> bool:
     """Whether only accents part them: zoë, zoe."""
-    return one != other and _plain(one) == _plain(other)
+    return one != other and plain(one) == plain(other)
 
 
 def sounds_alike(one: str, other: str) -> bool:
@@ -62,12 +62,13 @@ def _is_derived(one: str, other: str) -> bool:
     )
 
 
-def _plain(word: str) -> str:
+def plain(word: str) -> str:
+    """The word without its accents."""
     return "".join(c for c in unicodedata.normalize("NFD", word) if not unicodedata.combining(c))
 
 
 def _sound(word: str) -> str:
-    sound = _plain(word)
+    sound = plain(word)
     for letters, one in _SAME_SOUND:
         sound = sound.replace(letters, one)
     sound = re.sub(r"(.)\1+", r"\1", sound)

@@ -20,18 +20,19 @@ When to let it stand
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections import defaultdict
+from collections.abc import Iterable, Iterator
 from itertools import combinations
 
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Span
 from proofkit.checks.check import Need
-from proofkit.checks.consistency._alike import alike, same_but_for_accents, sounds_alike
+from proofkit.checks.consistency._alike import alike, plain, same_but_for_accents, sounds_alike
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import English, Settings
 from proofkit.words.dictionary import dictionary
 from proofkit.words.frequency import zipf
-from proofkit.words.vocabulary import Use, Vocabulary
+from proofkit.words.vocabulary import Use
 
 NAME = "consistency/name-spelt-two-ways"
 NEEDS = frozenset({Need.TEXT})
@@ -43,9 +44,9 @@ _COMMON_WORD = 2.5
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
     """One issue for each seldom spelling, with its other places as related."""
-    names = [use for use in analysis.vocabulary.uses.values() if _is_name(use, analysis.vocabulary)]
+    names = [use for use in analysis.vocabulary.uses.values() if _is_name(use)]
     best: dict[str, tuple[float, int, Use, Use]] = {}
-    for pair in combinations(names, 2):
+    for pair in _similar(names):
         seldom, usual = sorted(pair, key=lambda use: (use.count, -use.spans[0].page))
         found = (_likelihood(book, seldom, usual, analysis.english), usual.count, seldom, usual)
         if found[0] and found[:2] > best.get(seldom.word, (0.0, 0))[:2]:
@@ -54,6 +55,19 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
         yield _issue(book, seldom.spans, usual.usual_form, count, confidence)
     for use in names:
         yield from _odd_capitals(book, use)
+
+
+def _similar(names: Iterable[Use]) -> Iterator[tuple[Use, Use]]:
+    """All pairs that may be one name; only names with the same first letter are compared."""
+    by_letter: dict[str, list[Use]] = defaultdict(list)
+    for use in names:
+        by_letter[plain(use.word)[0]].append(use)
+    for same in by_letter.values():
+        for one, other in combinations(same, 2):
+            if abs(len(one.word) - len(other.word)) <= 2 and (
+                same_but_for_accents(one.word, other.word) or alike(one.word, other.word)
+            ):
+                yield one, other
 
 
 def _issue(book: Book, spans: tuple[Span, ...], usual: str, count: int, confidence: float) -> Issue:
@@ -70,14 +84,9 @@ def _issue(book: Book, spans: tuple[Span, ...], usual: str, count: int, confiden
     )
 
 
-def _is_name(use: Use, vocabulary: Vocabulary) -> bool:
-    """Always with a capital, and somewhere with one that a sentence doesn't ask for."""
-    return (
-        use.lower == 0
-        and len(use.word) >= _SHORTEST
-        and use.usual_form[0].isupper()
-        and not _is_shout(use)
-    )
+def _is_name(use: Use) -> bool:
+    """Always with a capital; the usual spelling of a pair must also show one inside a sentence."""
+    return use.lower == 0 and len(use.word) >= _SHORTEST and use.usual_form[0].isupper()
 
 
 def _is_shout(use: Use) -> bool:
@@ -87,11 +96,11 @@ def _is_shout(use: Use) -> bool:
 
 def _likelihood(book: Book, seldom: Use, usual: Use, english: English) -> float:
     """How likely it is that both are one name; 0 where nothing speaks for it."""
-    if not usual.capitals_inside or _are_together(book, seldom, usual):
+    if not usual.capitals_inside or _is_shout(usual) or _are_together(book, seldom, usual):
         return 0.0
     if same_but_for_accents(seldom.word, usual.word):
         return 0.85
-    if not alike(seldom.word, usual.word) or usual.count < max(2, _SEVERAL * seldom.count - 1):
+    if usual.count < max(2, _SEVERAL * seldom.count - 1):
         return 0.0
     words = dictionary(english)
     if zipf(seldom.word) >= _COMMON_WORD and seldom.word in words.words:
