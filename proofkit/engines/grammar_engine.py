@@ -192,5 +192,6 @@ class GrammarEngine:
             if self._revived:
                 raise EngineTrouble(self._silence())
             self._revived = True
+            server.close()
             self._server = start_server(ensure_jars(engine_lock(), self._watched))
             self._server.await_answer(self._closing)
