@@ -7,7 +7,8 @@ import io
 from collections.abc import Iterable
 
 from proofkit.report import RankedIssue, Report
-from proofkit.reports.excerpt import excerpt, readings
+from proofkit.reports.excerpt import excerpt
+from proofkit.reports.fault import fault_of
 from proofkit.reports.places import place
 
 COLUMNS = (
@@ -45,14 +46,16 @@ def as_csv(reports: Iterable[Report]) -> str:
 
 
 def _row(report: Report, issue: RankedIssue) -> list[str | int | float]:
-    first, *others = readings(issue) or ("",)
+    text = report.pages[issue.page - 1].text
+    fault = fault_of(text, issue)
+    first, *others = fault.readings or ("",)
     return [
         harmless(report.manuscript.path),
         issue.rank,
         issue.tier.value,
         harmless(place(report, issue.page, issue.start)),
-        harmless(issue.quote),
-        harmless(str(excerpt(report.pages[issue.page - 1].text, issue, _CONTEXT))),
+        harmless(fault.quote),
+        harmless(str(excerpt(text, issue, _CONTEXT))),
         harmless(first),
         harmless(issue.message),
         harmless(" | ".join(others)),

@@ -6,25 +6,29 @@ import re
 from dataclasses import dataclass
 
 from proofkit.report import RankedIssue
+from proofkit.reports.fault import fault_of, one_line
 
-OPEN, CLOSE, CUT, SPACE = "›", "‹", "…", "␣"
+OPEN, CLOSE, CUT = "›", "‹", "…"
 
 _PARAGRAPH_END = "\n\n"
-# A single space between two words can be seen as it stands; every other one can't.
-_UNSEEN_SPACE = re.compile(r"(?<=\s)\s|\s(?=\s)|(?<!\w)\s|\s(?!\w)|[^\S \n]")
-_TAKEN_OUT = "(take out)"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Excerpt:
-    """Words at fault and what stands before and after them, cut where the paragraph runs on."""
+    """Words at fault and what stands before and after them, cut where the paragraph runs on.
+
+    ``opening`` and ``closing`` are the marks around the words; both are empty where the issue is about
+    the page as such and no word is at fault.
+    """
 
     before: str
     quote: str
     after: str
+    opening: str = OPEN
+    closing: str = CLOSE
 
     def __str__(self) -> str:
-        return f"{self.before}{OPEN}{self.quote}{CLOSE}{self.after}"
+        return f"{self.before}{self.opening}{self.quote}{self.closing}{self.after}"
 
 
 def excerpt(text: str, issue: RankedIssue, width: int) -> Excerpt:
@@ -33,47 +37,18 @@ def excerpt(text: str, issue: RankedIssue, width: int) -> Excerpt:
     The words at fault are never given up for their surroundings. Only a passage that has no reading of
     its own, or words that would fill two lines, are cut in the middle.
     """
-    first = text.rfind(_PARAGRAPH_END, 0, issue.start)
-    last = text.find(_PARAGRAPH_END, issue.end)
-    before = _one_line(text[0 if first < 0 else first + 2 : issue.start])
-    after = _one_line(text[issue.end : len(text) if last < 0 else last])
-    quote = _cut_middle(_shown_quote(issue), 2 * width if issue.suggestions else width - 2)
+    fault = fault_of(text, issue)
+    first = text.rfind(_PARAGRAPH_END, 0, fault.start)
+    last = text.find(_PARAGRAPH_END, fault.end)
+    before = one_line(text[0 if first < 0 else first + 2 : fault.start])
+    after = one_line(text[fault.end : len(text) if last < 0 else last])
+    quote = _cut_middle(fault.quote, 2 * width if fault.readings else width - 2)
     room = max(0, width - len(quote) - 2)
-    left = max(room // 2, room - len(after))
-    before = _last_words(before, left)
-    return Excerpt(before=before, quote=quote, after=_first_words(after, room - len(before)))
-
-
-def readings(issue: RankedIssue) -> tuple[str, ...]:
-    """What to read instead, best first, in a form that can be seen: a deletion says so."""
-    return tuple(_shown_reading(issue, suggestion) for suggestion in issue.suggestions)
-
-
-def _shown_reading(issue: RankedIssue, suggestion: str) -> str:
-    if suggestion == "":
-        return "(no space)" if issue.quote and not issue.quote.strip() else _TAKEN_OUT
-    if not suggestion.strip():
-        return "(a new line)" if "\n" in suggestion else "(one space)"
-    line = _visible_spaces(suggestion) if _spaces_only(issue.quote, suggestion) else suggestion
-    return _one_line(line)
-
-
-def _shown_quote(issue: RankedIssue) -> str:
-    about_spaces = any(_spaces_only(issue.quote, reading) for reading in issue.suggestions)
-    return _one_line(_visible_spaces(issue.quote) if about_spaces else issue.quote)
-
-
-def _spaces_only(quote: str, reading: str) -> bool:
-    """Whether the two differ in nothing but their spaces."""
-    return "".join(quote.split()) == "".join(reading.split())
-
-
-def _visible_spaces(text: str) -> str:
-    return _UNSEEN_SPACE.sub(SPACE, text)
-
-
-def _one_line(text: str) -> str:
-    return re.sub(r"\s+", " ", text)
+    before = _last_words(before, max(room // 2, room - len(after)))
+    after = _first_words(after, room - len(before))
+    if not quote and not fault.readings:
+        return Excerpt(before=before, quote="", after=after, opening="", closing="")
+    return Excerpt(before=before, quote=quote, after=after)
 
 
 def _cut_middle(text: str, width: int) -> str:

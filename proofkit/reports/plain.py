@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from proofkit.report import RankedIssue, Report
-from proofkit.reports.excerpt import excerpt, readings
+from proofkit.reports.excerpt import excerpt
+from proofkit.reports.fault import fault_of
 from proofkit.reports.pacing import MEASURES, grade_shown, sentences_on_reading, steps, unit
 from proofkit.reports.phrases import about, confirmable, held_back, next_step, tally, title
 from proofkit.reports.places import place
@@ -46,12 +47,13 @@ def _pacing(report: Report) -> list[str]:
 
 
 def _row(report: Report, issue: RankedIssue) -> str:
+    text = report.pages[issue.page - 1].text
     cells = (
         str(issue.rank),
         issue.tier.value,
         place(report, issue.page, issue.start),
-        str(excerpt(report.pages[issue.page - 1].text, issue, _CONTEXT)),
-        " or ".join(readings(issue)),
+        str(excerpt(text, issue, _CONTEXT)),
+        " or ".join(fault_of(text, issue).readings),
         issue.message,
         issue.check,
     )

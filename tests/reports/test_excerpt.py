@@ -4,7 +4,7 @@ import pytest
 
 from proofkit.issue import Tier
 from proofkit.report import RankedIssue
-from proofkit.reports.excerpt import excerpt, readings
+from proofkit.reports.excerpt import excerpt
 
 PAGE = (
     "Nell looked at the steps.\n\n"
@@ -73,42 +73,10 @@ def test_line_ends_are_shown_as_spaces() -> None:
     )
 
 
-@pytest.mark.parametrize(
-    ("quote", "reading", "quote_shown", "reading_shown"),
-    [
-        ("key .", "key.", "key␣.", "key."),
-        ("she  took", "she took", "she␣␣took", "she took"),
-        ("said,he", "said, he", "said,he", "said,␣he"),
-        ("  ", " ", "␣␣", "(one space)"),
-        ("\t", " ", "␣", "(one space)"),
-        (" ", "", "␣", "(no space)"),
-        ("\N{NO-BREAK SPACE}a", " a", "␣a", "␣a"),
-    ],
-)
-def test_where_the_fix_is_a_space_spaces_can_be_seen(
-    quote: str, reading: str, quote_shown: str, reading_shown: str
-) -> None:
-    page = f"x{quote}x"
-    found = issue(page, quote, reading)
-    assert excerpt(page, found, 60).quote == quote_shown
-    assert readings(found) == (reading_shown,)
-
-
-def test_a_space_between_two_words_needs_no_sign() -> None:
-    found = issue("her bed time story", "bed time", "bedtime", "bed-time")
-    assert excerpt("her bed time story", found, 60).quote == "bed time"
-    assert readings(found) == ("bedtime", "bed-time")
-
-
-def test_taking_words_out_is_said_in_words() -> None:
-    assert readings(issue(PAGE, "past", "")) == ("(take out)",)
-
-
-def test_a_place_between_two_characters_is_marked() -> None:
-    page = "Up she went"
-    between = RankedIssue(
-        rank=1, key="k", check="sentences/no-stop", tier=Tier.ERROR, page=1, start=11, end=11,
-        quote="", message="no full stop", suggestions=(".",), confidence=0.9,
+def test_a_matter_of_the_whole_page_marks_no_word() -> None:
+    page = "Up she went, past the window and past the clock."
+    whole = RankedIssue(
+        rank=1, key="k", check="pages/numbers-out-of-order", tier=Tier.QUERY, page=1, start=0, end=0,
+        quote="", message="spread 3 comes twice", confidence=0.9,
     )  # fmt: skip
-    assert str(excerpt(page, between, 60)) == "Up she went›‹"
-    assert readings(between) == (".",)
+    assert str(excerpt(page, whole, 30)) == "Up she went, past the …"

@@ -13,7 +13,8 @@ from rich.text import Text
 
 from proofkit.issue import Tier
 from proofkit.report import RankedIssue, Report
-from proofkit.reports.excerpt import CLOSE, CUT, OPEN, excerpt, readings
+from proofkit.reports.excerpt import CUT, excerpt
+from proofkit.reports.fault import fault_of
 from proofkit.reports.places import place
 from proofkit.reports.terminal.theme import FAULT, INK, STRONG
 
@@ -23,7 +24,7 @@ _HEADS = ("no.", "place", "for", "read", "why")
 _GAP = 2
 _WIDEST = 132  # a longer line is hard to follow across
 _NARROWEST = 72  # below this, a column would be a word wide
-_WHY_LINES = 2
+_WHY_LINES = 3
 _EXCERPT = 42
 
 
@@ -78,7 +79,7 @@ def _cells(report: Report, issue: RankedIssue, widths: _Widths) -> list[Text]:
         Text(str(issue.rank), INK),
         Text(place(report, issue.page, issue.start)),
         _in_its_line(report, issue, widths.excerpt),
-        Text(_reading(issue), INK),
+        Text(_reading(report, issue), INK),
         Text(_shortened(issue.message, widths.why)),
     ]
 
@@ -88,25 +89,33 @@ def _stacked(report: Report, issue: RankedIssue, width: int) -> Padding:
     text = Text(f"{issue.rank}  ", INK)
     text.append(place(report, issue.page, issue.start), "not bold")
     text.append("\n").append(_in_its_line(report, issue, max(20, width - 8)))
-    if _reading(issue):
-        text.append(f"\nread: {_reading(issue)}", INK)
+    reading = _reading(report, issue)
+    if reading:
+        text.append(f"\nread: {reading}", INK)
     text.append(f"\n({issue.message})")
     return Padding(text, (0, 0, 1, 2))
 
 
 def _in_its_line(report: Report, issue: RankedIssue, width: int) -> Text:
     found = excerpt(report.pages[issue.page - 1].text, issue, width)
-    return Text.assemble(found.before, (OPEN, INK), (found.quote, FAULT), (CLOSE, INK), found.after)
+    return Text.assemble(
+        found.before,
+        (found.opening, INK),
+        (found.quote, FAULT),
+        (found.closing, INK),
+        found.after,
+    )
 
 
-def _reading(issue: RankedIssue) -> str:
+def _reading(report: Report, issue: RankedIssue) -> str:
     """What to read, with one alternative; a query asks."""
-    line = " or ".join(readings(issue)[:2])
+    found = fault_of(report.pages[issue.page - 1].text, issue)
+    line = " or ".join(found.readings[:2])
     return f"{line}?" if line and issue.tier is Tier.QUERY else line
 
 
 def _shortened(message: str, width: int) -> str:
-    """The explanation on no more than two lines: it is what a narrow table gives up first."""
+    """The explanation on no more than three lines: it is what a narrow table gives up first."""
     return "\n".join(textwrap.wrap(message, width, max_lines=_WHY_LINES, placeholder=CUT))
 
 
@@ -115,7 +124,7 @@ def _widths(report: Report, issues: Sequence[RankedIssue], width: int) -> _Width
     no = max(3, *(len(str(issue.rank)) for issue in issues)) + 1
     where = max(5, *(len(place(report, issue.page, issue.start)) for issue in issues))
     room = width - no - where - 4 * _GAP
-    read = _share(room, 0.25, (_reading(issue) for issue in issues))
+    read = _share(room, 0.25, (_reading(report, issue) for issue in issues))
     why = _share(room, 0.36, (issue.message for issue in issues))
     return _Widths(no=no, place=where, quote=room - read - why, read=read, why=why)
 
