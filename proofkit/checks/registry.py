@@ -34,6 +34,7 @@ _MODULES: tuple[str, ...] = (
     "reading.long_sentence",
     "repetition.doubled_word",
     "sentences.capital_after_comma",
+    "sentences.comma_splice",
     "sentences.no_capital_at_start",
     "sentences.no_stop_at_end",
     "spacing.dash_to_one_side",
@@ -43,15 +44,20 @@ _MODULES: tuple[str, ...] = (
     "spacing.tab_in_line",
     "spacing.two_spaces",
     "speech.capital_on_reporting_clause",
+    "speech.comma_before_new_sentence",
     "speech.missing_opening_mark",
     "speech.no_capital_at_start_of_speech",
     "speech.no_comma_after_speech",
     "speech.no_comma_before_speech",
+    "speech.question_without_mark",
+    "speech.speech_without_marks",
     "speech.stop_before_reporting_clause",
     "speech.stop_outside_mark",
+    "speech.two_kinds_of_mark",
     "speech.unclosed_quotation",
     "spelling.joined_words",
     "spelling.misspelling",
+    "spelling.split_compound",
 )
 
 

@@ -43,6 +43,16 @@ class Quotation:
         """Whether both its marks are there."""
         return self.opening is not None and self.closing is not None
 
+    @property
+    def span(self) -> Span | None:
+        """From mark to mark, both included; None where one is missing or it runs over a page."""
+        if self.opening is None or self.closing is None:
+            return None
+        page, start = self.opening.span.page, self.opening.span.start
+        if self.closing.span.page != page:
+            return None
+        return Span(page=page, start=start, end=self.closing.span.end)
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Quotations:

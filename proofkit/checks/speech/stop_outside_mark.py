@@ -52,7 +52,7 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterable[Issue]:
             if stop.group() == "." and not inner.endswith("..") and _speech(seam):
                 yield _issue(book, seam, "", confidence=0.75)
         elif inner[-1:].isalnum():
-            if _speech(seam) and (stop.group() == "." or reports(seam.after[1:])):
+            if _speech(seam) and (stop.group() == "." or _closes_before_clause(seam)):
                 yield _issue(book, seam, stop.group(), confidence=0.75)
             elif analysis.english is English.AMERICAN:
                 yield _issue(book, seam, stop.group(), confidence=0.6)
@@ -71,6 +71,11 @@ def _speech(seam: Seam) -> bool:
     if brought is not None:
         return has_reporting_verb(brought["clause"])
     return not seam.before.strip() and seam.words > 2
+
+
+def _closes_before_clause(seam: Seam) -> bool:
+    """Whether *he said* follows, and does not interrupt a spoken sentence (*'Have you', he said, 'a hat?'*)."""
+    return reports(seam.after[1:]) and not seam.after.rstrip().endswith(",")
 
 
 def _issue(book: Book, seam: Seam, stop: str, *, confidence: float) -> Issue:
