@@ -10,10 +10,12 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from proofkit.book import Book, Role, Span
+from proofkit.engines.consult import EngineNote
 from proofkit.issue import Issue, Tier
 from proofkit.problem import Notice
 from proofkit.reading.measure import BookReading, PageReading
 from proofkit.settings import English
+from proofkit.words.confirm import WordToConfirm
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -36,16 +38,6 @@ class Manuscript:
     pages: int
     spreads: int
     paginated: bool = True
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class EngineReport:
-    """An engine, whether it ran for this report, and a word on that ("remembered", "not there")."""
-
-    name: str
-    version: str
-    ran: bool
-    note: str = ""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -84,21 +76,15 @@ class RankedIssue:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class WordToConfirm:
-    """A word that no dictionary has and the book uses on purpose: a name, a sound, an invention."""
-
-    word: str
-    count: int
-    pages: tuple[int, ...]
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
 class Report:
-    """Everything that a run found out about one manuscript; ``issues`` by rank."""
+    """Everything that a run found out about one manuscript; ``issues`` by rank.
+
+    ``words_to_confirm`` are those that no dictionary has and that are taken for the book's own.
+    """
 
     schema_version: int = 1
     manuscript: Manuscript
-    engines: tuple[EngineReport, ...]
+    engines: tuple[EngineNote, ...]
     pages: tuple[PageReport, ...]
     issues: tuple[RankedIssue, ...]
     words_to_confirm: tuple[WordToConfirm, ...]
@@ -129,7 +115,7 @@ def report_of(
     age_band: str,
     words_to_confirm: Iterable[WordToConfirm],
     reading: BookReading,
-    engines: Iterable[EngineReport],
+    engines: Iterable[EngineNote],
     notices: Iterable[Notice] = (),
 ) -> Report:
     """The report of a book whose ``issues`` come ranked and with their keys."""

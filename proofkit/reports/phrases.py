@@ -6,9 +6,10 @@ from dataclasses import dataclass
 from pathlib import PurePath
 
 from proofkit.reading.bands import band_named
-from proofkit.report import RankedIssue, Report, WordToConfirm
+from proofkit.report import RankedIssue, Report
 from proofkit.reports.places import pages_named
 from proofkit.settings import English
+from proofkit.words.confirm import WordToConfirm
 
 _ENGLISH = {English.BRITISH: "British English", English.AMERICAN: "American English"}
 _NOT_ALL = "not everything was checked"

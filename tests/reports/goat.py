@@ -5,11 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 
 from proofkit.book import Book, Page, Paragraph, Role, Span
+from proofkit.engines.consult import EngineNote
 from proofkit.issue import Issue, Tier, issue_at, with_keys
 from proofkit.problem import Notice
 from proofkit.reading.measure import measure
-from proofkit.report import EngineReport, Report, WordToConfirm, report_of
+from proofkit.report import Report, report_of
 from proofkit.settings import English
+from proofkit.words.confirm import WordToConfirm
 
 SPREADS = (
     "Nell was a goat, and she lived in a lighthouse with old Mr Brannock.",
@@ -33,8 +35,8 @@ SPREADS = (
 )
 
 _ENGINES = (
-    EngineReport(name="language model", version="en_core_web_sm 3.8.0", ran=True),
-    EngineReport(name="grammar engine", version="6.8", ran=True),
+    EngineNote(name="language model", version="en_core_web_sm 3.8.0", ran=True),
+    EngineNote(name="grammar engine", version="6.8", ran=True),
 )
 
 
