@@ -74,7 +74,10 @@ def _straight(book: Book, span: Span) -> str:
 
 def _curly(book: Book, span: Span) -> str:
     text = book.page(span.page).prose
-    opens = _OPENS_AFTER.search(text[: span.start]) and text[span.end : span.end + 1].strip()
+    opens = (
+        _OPENS_AFTER.search(text[max(0, span.start - 1) : span.start])
+        and text[span.end : span.end + 1].strip()
+    )
     if book.quote(span) == '"':
         return "“" if opens else "”"
     return "‘" if opens and not _ELIDED.match(text, span.end) else "’"

@@ -23,7 +23,7 @@ import re
 from collections.abc import Iterator
 
 from proofkit.analysis import Analysis
-from proofkit.book import Book, Page, Span
+from proofkit.book import Book, Span
 from proofkit.checks.check import Need
 from proofkit.checks.consistency._refrain import by_surroundings
 from proofkit.issue import Issue, Tier, issue_at
@@ -56,7 +56,7 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
         page.span(*m.span(1))
         for page in book.pages
         for m in _BEFORE_A_NAME.finditer(page.prose)
-        if _is_title(page, m, analysis.vocabulary)
+        if _is_title(m, analysis.vocabulary)
     ]
     for spans, confidence in ((sure, 0.95), (likely, 0.75)):
         for first, *others in by_surroundings(book, spans):
@@ -77,11 +77,11 @@ def _issue(book: Book, span: Span, others: list[Span], confidence: float) -> Iss
     )
 
 
-def _is_title(page: Page, match: re.Match[str], vocabulary: Vocabulary) -> bool:
-    before = _WORD_BEFORE.search(page.prose[: match.start()])
+def _is_title(match: re.Match[str], vocabulary: Vocabulary) -> bool:
+    before = _WORD_BEFORE.search(match.string[max(0, match.start() - 30) : match.start()])
     word = before[1] if before else ""
     if word.lower() in _NO_TITLE_AFTER or word.endswith(("'s", "’s", "s'", "s’")):
         return False
     return vocabulary.is_name(match[2].removesuffix("'s").removesuffix("’s")) or not opens_sentence(
-        page.prose, match.start(2)
+        match.string, match.start(2)
     )

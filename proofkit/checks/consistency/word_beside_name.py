@@ -24,7 +24,7 @@ from collections import defaultdict
 from collections.abc import Iterator
 
 from proofkit.analysis import Analysis
-from proofkit.book import Book, Page, Span
+from proofkit.book import Book, Span
 from proofkit.checks.check import Need
 from proofkit.checks.consistency._features import FEATURES
 from proofkit.issue import Issue, Tier, issue_at
@@ -80,16 +80,16 @@ def _pairs(book: Book, vocabulary: Vocabulary) -> dict[tuple[str, str], dict[boo
         lambda: {True: [], False: []}
     )
     for page in book.pages:
-        at = 0
-        while match := _PAIR.search(page.prose, at):
+        prose, at = page.prose, 0
+        while match := _PAIR.search(prose, at):
             at = match.end(1)
-            for group, key in _words_beside_names(page, match, vocabulary):
+            for group, key in _words_beside_names(match, vocabulary):
                 pairs[key][match[group][0].isupper()].append(page.span(*match.span(group)))
     return pairs
 
 
 def _words_beside_names(
-    page: Page, match: re.Match[str], vocabulary: Vocabulary
+    match: re.Match[str], vocabulary: Vocabulary
 ) -> Iterator[tuple[int, tuple[str, str]]]:
     first, second = match[1], _without_possessive(match[2])
     if first.isupper() or second.isupper():
@@ -97,8 +97,8 @@ def _words_beside_names(
     if (
         first.lower() in _EPITHETS
         and _is_name(second, vocabulary)
-        and not opens_sentence(page.prose, match.start(1))
-        and not _is_owned(page.prose, match.start(1))
+        and not opens_sentence(match.string, match.start(1))
+        and not _is_owned(match.string, match.start(1))
     ):
         yield 1, (first.lower(), second)
     if second.lower() in FEATURES and match[2] == second and _is_name(first, vocabulary):
@@ -110,7 +110,7 @@ def _is_name(word: str, vocabulary: Vocabulary) -> bool:
 
 
 def _is_owned(text: str, at: int) -> bool:
-    before = _WORD_BEFORE.search(text[:at])
+    before = _WORD_BEFORE.search(text[max(0, at - 30) : at])
     return before is not None and (
         before[1].lower() in _OWNERS or before[1].endswith(("'s", "’s", "s'", "s’"))
     )

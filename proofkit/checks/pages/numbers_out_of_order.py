@@ -38,22 +38,32 @@ _SPREAD = re.compile(r"(?i)\b(?:spreads?|openings?|dps|double[- ]pages?)\b\D{0,4
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
     """At most one issue a page for page numbers, and one for spread numbers."""
-    odd_pairs = _pairs_begin_odd(book)
-    for numbers_of, what in ((_spread_numbers, "spread"), (_page_numbers, "page")):
-        last: Page | None = None
-        unnumbered = False
-        for page in book.pages:
-            if not numbers_of(page):
-                unnumbered = True
-                continue
-            before = () if last is None else numbers_of(last)
-            fault = _order_fault(numbers_of(page), before, what, skip=unnumbered)
-            if last is not None and _are_sides(last, page, numbers_of):
-                fault = ""
-            fault = fault or ("" if odd_pairs else _pair_fault(numbers_of(page)))
-            if fault:
-                yield _issue(book, page, fault)
-            last, unnumbered = page, False
+    yield from _faults(book, _spread_numbers, "spread", check_pairs=False)
+    yield from _faults(book, _page_numbers, "page", check_pairs=not _pairs_begin_odd(book))
+
+
+def _faults(
+    book: Book, numbers_of: Callable[[Page], tuple[int, ...]], what: str, *, check_pairs: bool
+) -> Iterator[Issue]:
+    numbered = [page for page in book.pages if numbers_of(page)]
+    before: tuple[int, ...] = ()
+    for place, page in enumerate(numbered):
+        numbers = numbers_of(page)
+        last = numbered[place - 1] if place else None
+        after = numbers_of(numbered[place + 1]) if place + 1 < len(numbered) else ()
+        skip = last is not None and page.number > last.number + 1
+        fault = _order_fault(numbers, before, what, skip=skip)
+        if fault and last and _are_sides(last, page, numbers_of):
+            fault = ""
+        if fault and after and after[0] == before[-1] + len(numbers) + 1:
+            due = tuple(range(before[-1] + 1, after[0]))
+            fault = f"{what} {numbers[0]} stands where {what} {due[0]} is due"
+            numbers = due
+        if not fault and check_pairs:
+            fault = _pair_fault(numbers)
+        if fault:
+            yield _issue(book, page, fault)
+        before = numbers
 
 
 def _issue(book: Book, page: Page, message: str) -> Issue:

@@ -1,0 +1,58 @@
+"""How sure the English family is, and what it puts into one row."""
+
+from __future__ import annotations
+
+import pytest
+
+from proofkit.analysis import Analysis
+from proofkit.book import Book
+from proofkit.checks.english import mixed_ise_ize, other_spelling
+from proofkit.issue import Issue, Tier
+from proofkit.settings import English, Settings
+from proofkit.words.english import english_of
+from proofkit.words.vocabulary import vocabulary_of
+from tests.marked import book_of
+
+CLEARLY_BRITISH = "My favourite colour is grey, said the neighbour in her pyjamas."
+
+
+def issues(book: Book, chosen: English | None = None) -> list[Issue]:
+    vocabulary = vocabulary_of(book)
+    analysis = Analysis(english=chosen or english_of(vocabulary), vocabulary=vocabulary)
+    return list(other_spelling.find(book, analysis, Settings(english=chosen)))
+
+
+@pytest.mark.parametrize(
+    ("text", "chosen", "tier"),
+    [
+        (CLEARLY_BRITISH + " They plowed on.", None, Tier.ERROR),
+        ("The harbour was full of color.", None, Tier.QUERY),
+        ("The harbour was full of color.", English.BRITISH, Tier.ERROR),
+        ("The neighbor had a grey hat.", English.AMERICAN, Tier.QUERY),  # grey is known there
+        ("The neighbor had a good harbour.", English.AMERICAN, Tier.ERROR),
+        ("They rolled the tire away.", English.BRITISH, Tier.QUERY),  # told by its neighbours only
+    ],
+)
+def test_tier(text: str, chosen: English | None, tier: Tier) -> None:
+    (issue,) = issues(book_of(text), chosen)
+    assert issue.tier is tier
+
+
+def test_a_book_wholly_in_one_english_is_silent_until_the_other_is_chosen() -> None:
+    book = book_of("Her neighbors wore gray pajamas.")
+    assert not issues(book)
+    assert len(issues(book, English.BRITISH)) == 3
+
+
+def test_a_word_all_through_the_book_is_one_row() -> None:
+    (issue,) = issues(book_of(CLEARLY_BRITISH, "A gray cat.", "Gray rain, gray sky."))
+    assert issue.suggestions == ("grey",)
+    assert [span.page for span in issue.related] == [3, 3]
+
+
+def test_ise_and_ize_in_an_american_book_is_no_mixture() -> None:
+    book = book_of("She realized it. He organised it.")
+    vocabulary = vocabulary_of(book)
+    for english, rows in ((English.BRITISH, 1), (English.AMERICAN, 0)):
+        analysis = Analysis(english=english, vocabulary=vocabulary)
+        assert len(list(mixed_ise_ize.find(book, analysis, Settings()))) == rows
