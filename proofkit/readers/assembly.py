@@ -68,13 +68,14 @@ def _page(leaf: Leaf, number: int, width: int, text_labels: bool) -> Page:  # no
 
 
 def _role(leaf: Leaf, paragraphs: Sequence[Paragraph]) -> Role:
-    """Story where a page has any; else what most of it is; a page of notes alone is a wordless page."""
+    """Story where a page has any, or a title; else what most of it is; with notes alone it is wordless."""
     sizes: dict[Role, int] = {}
     for paragraph in paragraphs:
         if paragraph.role not in _ASIDES:
             sizes[paragraph.role] = sizes.get(paragraph.role, 0) + paragraph.end - paragraph.start
-    if Role.STORY in sizes:
-        return Role.STORY
+    for role in (Role.STORY, Role.TITLE):
+        if role in sizes:
+            return role
     if sizes:
         return max(sizes, key=lambda role: sizes[role])
     return (leaf.mark.role if leaf.mark else None) or (Role.NOTE if leaf.aside else Role.STORY)

@@ -59,7 +59,7 @@ def _from_lines(block: Block, reading: Reading) -> Iterator[Event]:
         yield event
         held, start = rest + end if rest else "", index
         if isinstance(event, Mark) and event.aside:
-            yield replace(_at_line(block, index), text=rest, role=Role.NOTE)
+            yield replace(at_line(block, index), text=rest, role=Role.NOTE)
             held = ""
     yield from _text(block, held, start)
 
@@ -88,10 +88,10 @@ def _minor_mark(line: str, reading: Reading) -> Mark | None:
 def _text(block: Block, text: str, line: int) -> Iterator[Block]:
     text = text.strip(" \t\n" + SOFT)
     if text:
-        yield replace(_at_line(block, line), text=text)
+        yield replace(at_line(block, line), text=text)
 
 
-def _at_line(block: Block, index: int) -> Block:
+def at_line(block: Block, index: int) -> Block:
     """The block as it begins ``index`` lines further down, where its locator counts lines."""
     kind, _, number = block.locator.partition(" ")
     locator = f"line {int(number) + index}" if kind == "line" else block.locator

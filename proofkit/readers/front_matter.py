@@ -6,7 +6,8 @@ import re
 from dataclasses import replace
 
 from proofkit.book import Role, count_words
-from proofkit.readers.blocks import Block, plain
+from proofkit.readers.blocks import SOFT, Block, plain
+from proofkit.readers.events import at_line
 from proofkit.readers.pagination import Leaf
 
 _TITLE_LABEL = re.compile(r"(?:working )?title\s*:\s*", re.IGNORECASE)
@@ -90,7 +91,7 @@ def is_dedication(block: Block) -> bool:
 
 def is_front(leaf: Leaf, known: str) -> bool:
     """Whether a leaf by itself is a title page: a title or an author line, and no sentence."""
-    open_blocks = [block for block in leaf.blocks if block.role is None]
+    open_blocks = [b for b in _with_title_apart(leaf.blocks) if b.role is None]
     if not open_blocks or len(open_blocks) > 12:
         return False
     if any(
@@ -112,6 +113,7 @@ def mark_front(leaf: Leaf, *, alone: bool, known: str) -> str:
     ``alone``: the story starts on a later leaf, so all that is here is front matter.
     """
     title = ""
+    leaf.blocks = _with_title_apart(leaf.blocks)
     blocks = leaf.blocks
     at = title_of(blocks[: None if alone else 4], alone=alone, known=known)
     if at is not None:
@@ -119,12 +121,25 @@ def mark_front(leaf: Leaf, *, alone: bool, known: str) -> str:
         title = title_words(blocks[at])
     story = False
     for index, block in enumerate(blocks):
+        if alone and block.role is Role.NOTE and is_author(block):
+            blocks[index] = replace(block, role=Role.AUTHOR)
         if block.role is not None:
             continue
         role = None if story else _front_role(blocks, index, after_title=at, alone=alone)
         story = role is None and not alone
         blocks[index] = replace(block, role=role)
     return title
+
+
+def _with_title_apart(blocks: list[Block]) -> list[Block]:
+    """The blocks with a title and the author's line below it, written as one paragraph, as two."""
+    if not blocks or blocks[0].role is not None:
+        return blocks
+    lines = re.split(rf"[{SOFT}\n]", blocks[0].text)
+    whole = [replace(at_line(blocks[0], i), text=line.strip()) for i, line in enumerate(lines)]
+    if 2 <= len(whole) <= 4 and any(map(is_author, whole[1:])):
+        return [*whole, *blocks[1:]]
+    return blocks
 
 
 def _front_role(
@@ -170,7 +185,7 @@ def _looks_like_title(blocks: list[Block], first: int) -> bool:
     if not words or text[:1] in "“\"‘'" or text[-1] in '”"':
         return False
     capital = all(word[0].isupper() for word in words)
-    after = blocks[first + 1 : first + 2]
+    after = [block for block in blocks[first + 1 : first + 2] if not _is_name(block)]
     return (
         capital
         and _no_sentence(text)

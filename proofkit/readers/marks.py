@@ -44,7 +44,7 @@ _NUMBERS = {word: value for value, word in enumerate(_ONES, 1)} | {
 }
 _NUMBERS |= {"twenty": 20, "thirty": 30, "forty": 40}
 _NUMBER = r"(?:\d{1,3}|" + "|".join(sorted(_NUMBERS, key=len, reverse=True)) + r")(?!\w)"
-_RANGE = rf"(?P<first>{_NUMBER})(?:\s*(?:[-–—/&+,]|and\b|to\b)\s*(?P<last>{_NUMBER}))?"
+_RANGE = rf"(?P<first>{_NUMBER})(?:\s*(?:[-–—/&+]|,(?=\s)|and\b|to\b)\s*(?P<last>{_NUMBER}))?"
 _SPREAD = r"double[- ]?(?:page[- ]?)?spreads?|double[- ]?pages?|dps|spreads?|openings?"
 _PAGE = r"pages?|pgs?\.?|pp?\.?"
 _SIDE = r"(?P<side>left|right|verso|recto|lh|rh)(?:[- ]?(?:hand)?(?:[- ]?(?:page|side))?)?"

@@ -34,8 +34,9 @@ def with_roles(
         leaf.blocks = with_notes(leaf.blocks, text_labels=text_labels)
         _mark_named(leaf)
     mark_folios(leaves)
+    mark_running_heads(leaves, known)
     title = _mark_front(leaves, scheme, known)
-    mark_running_heads(leaves, title or known)
+    mark_running_heads(leaves, title)
     _mark_headings(leaves)
     return title, with_back_matter(leaves, split=scheme is not Scheme.NOTHING)
 
