@@ -14,7 +14,9 @@ from enum import StrEnum
 
 # A word for counting is a run without white space that holds a letter or a digit, so that
 # "whirr-tick", "don't" and "1,000" are one word each (Flesch, How to Write Plain English, 1979, ch. 2).
-_COUNTED_WORD = re.compile(r"\S*[^\W_]\S*")
+# A closed-up dash or ellipsis parts two words. It must begin where a run begins: looking from every
+# character of a long leader of dots would take time in its square.
+_COUNTED_WORD = re.compile(r"(?<![^\s—…])[^\s—…]*?[^\W_][^\s—…]*")
 
 
 class Role(StrEnum):

@@ -1,0 +1,184 @@
+"""The loop, on one screen: read, analyse, check, rule, rank.
+
+What was found in a manuscript is remembered by its text, its settings and proofkit's own edition, so
+that a manuscript that did not change is reported again without starting an engine.
+"""
+
+from __future__ import annotations
+
+import hashlib
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+from functools import cache
+from pathlib import Path
+
+import msgspec
+
+from proofkit.analysis import Analysis
+from proofkit.book import Book
+from proofkit.checks.check import Check, Need
+from proofkit.checks.registry import all_checks
+from proofkit.engines.analyse import Analyst, EngineNote
+from proofkit.engines.memory import Memory
+from proofkit.issue import Issue, with_keys
+from proofkit.problem import Notice, Unusable
+from proofkit.progress import Progress, silent
+from proofkit.ranking import ranked, without_rivals
+from proofkit.readers.language import looks_english
+from proofkit.readers.read import read
+from proofkit.reading.bands import band_named
+from proofkit.reading.measure import BookReading, measure
+from proofkit.report import Report, report_of
+from proofkit.settings import Choices, English, Settings, settings_for
+from proofkit.words.confirm import WordToConfirm, words_to_confirm
+from proofkit.words.data import wordlist
+from proofkit.words.dictionary import dictionary
+from proofkit.words.english import english_of
+from proofkit.words.vocabulary import vocabulary_of
+
+_KIND = "findings"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Outcome:
+    """What became of one manuscript: a report, or the sentence that says why there is none."""
+
+    path: Path
+    report: Report | None = None
+    problem: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Findings:
+    """All that was found in one manuscript, before it is ranked."""
+
+    english: English
+    issues: tuple[Issue, ...]
+    words_to_confirm: tuple[WordToConfirm, ...]
+    reading: BookReading
+    engines: tuple[EngineNote, ...]
+    notices: tuple[Notice, ...] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Task:
+    book: Book
+    settings: Settings
+    key: bytes
+
+
+def check_manuscripts(
+    paths: Sequence[Path], asked: Choices, *, memory: Memory, progress: Progress = silent
+) -> Iterator[Outcome]:
+    """Check every manuscript, in order; the engines start once, and only if something is new.
+
+    Raises Unusable only where the choices themselves can't be used.
+    """
+    tasks = [_task(path, asked) for path in paths]
+    readable = [task for task in tasks if isinstance(task, _Task)]
+    kept = memory.recall_many(_KIND, [task.key for task in readable])
+    found = {key: _remembered(value) for key, value in kept.items()}
+    new = [task for task in readable if task.key not in found]
+    if new:
+        found |= _found(new, memory, progress)
+    for path, task in zip(paths, tasks, strict=True):
+        if isinstance(task, _Task):
+            yield Outcome(path=path, report=_report(task, found[task.key]))
+        else:
+            yield Outcome(path=path, problem=task)
+
+
+def _task(path: Path, asked: Choices) -> _Task | str:
+    try:
+        settings = settings_for(path, asked)
+        band_named(settings.age_band)
+        book = read(path)
+        if not looks_english(book):
+            raise Unusable(
+                f"{path} doesn’t seem to be in English, the only language proofkit knows."
+            )
+    except Unusable as problem:
+        return str(problem)
+    if not looks_english(book):
+        return f"{path} doesn’t seem to be in English, and proofkit knows no other language."
+    return _Task(book=book, settings=settings, key=_key(book, settings))
+
+
+def _key(book: Book, settings: Settings) -> bytes:
+    return hashlib.sha256(msgspec.msgpack.encode((_edition(), book, settings))).digest()
+
+
+@cache
+def _edition() -> list[tuple[str, int, int]]:
+    """Which proofkit this is, to the file: with a changed check or word list all is asked again."""
+    files = (*Path(__file__).parent.rglob("*.py"), *wordlist(".").glob("*.*"))
+    return sorted((f.name, f.stat().st_size, f.stat().st_mtime_ns) for f in files)
+
+
+def _remembered(value: bytes) -> Findings:
+    findings = msgspec.msgpack.decode(value, type=Findings)
+    resting = (replace(engine, ran=False, note="remembered") for engine in findings.engines)
+    return replace(findings, engines=tuple(resting))
+
+
+def _found(tasks: Sequence[_Task], memory: Memory, progress: Progress) -> dict[bytes, Findings]:
+    checks = all_checks()
+    needs = {need for check in checks for need in check.needs}
+    server = next((t.settings.grammar_server for t in tasks if t.settings.grammar_server), None)
+    findings = {}
+    with Analyst(memory=memory, grammar_server=server, progress=progress) as analyst:
+        analyses = analyst.analyse(
+            [(task.book, _english(task)) for task in tasks],
+            language_model=Need.LANGUAGE_MODEL in needs,
+            grammar_engine=Need.GRAMMAR_ENGINE in needs,
+        )
+        for task, analysis in zip(tasks, analyses, strict=True):
+            findings[task.key] = _examine(task, analysis, checks, analyst)
+    for key, found in findings.items():
+        if not any(notice.unchecked for notice in found.notices):
+            memory.remember(_KIND, key, msgspec.msgpack.encode(found))
+    return findings
+
+
+def _english(task: _Task) -> English:
+    return task.settings.english or english_of(vocabulary_of(task.book))
+
+
+def _examine(
+    task: _Task, analysis: Analysis, checks: Sequence[Check], analyst: Analyst
+) -> Findings:
+    issues: list[Issue] = []
+    notices = list(analyst.notices)
+    for check in checks:
+        try:
+            issues += check.find(task.book, analysis, task.settings)
+        except Exception:  # noqa: BLE001 - one broken check must not cost the author the others
+            text = f"The check {check.name} failed on this manuscript; the others went on."
+            notices.append(Notice(text=text, unchecked=True))
+    kept = without_rivals(issues)
+    return Findings(
+        english=analysis.english,
+        issues=with_keys(task.book, kept),
+        words_to_confirm=words_to_confirm(
+            task.book,
+            analysis.vocabulary,
+            dictionary(analysis.english),
+            raised=[issue.span for issue in kept],
+        ),
+        reading=measure(task.book),
+        engines=analyst.engines,
+        notices=tuple(notices),
+    )
+
+
+def _report(task: _Task, found: Findings) -> Report:
+    return report_of(
+        task.book,
+        ranked(task.book, found.issues),
+        english=found.english,
+        age_band=task.settings.age_band,
+        words_to_confirm=found.words_to_confirm,
+        reading=found.reading,
+        engines=found.engines,
+        notices=found.notices,
+    )
