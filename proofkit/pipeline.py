@@ -93,12 +93,10 @@ def _task(path: Path, asked: Choices) -> _Task | str:
         settings = settings_for(path, asked)
         band_named(settings.age_band)
         book = read(path)
-        if not looks_english(book):
-            raise Unusable(
-                f"{path} doesn’t seem to be in English, the only language proofkit knows."
-            )
     except Unusable as problem:
         return str(problem)
+    if not looks_english(book):
+        return f"{path} doesn’t seem to be in English, and proofkit knows no other language."
     if not looks_english(book):
         return f"{path} doesn’t seem to be in English, and proofkit knows no other language."
     return _Task(book=book, settings=settings, key=_key(book, settings))

@@ -29,7 +29,7 @@ SHARED = PROJECT.parent / "shared"
 BOOKS = SHARED / "books" / "dev"
 MARKS = SHARED / "books" / "dev-marks.json"
 BENCH = SHARED / "bench"
-PROOFKIT = (sys.executable, "-m", "proofkit.cli.main")
+PROOFKIT = (sys.executable, "-m", "proofkit")
 ROUNDS = 3
 
 

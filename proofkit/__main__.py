@@ -1,0 +1,5 @@
+"""``python -m proofkit``."""
+
+from proofkit.cli.main import run
+
+run()
