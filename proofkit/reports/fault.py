@@ -16,6 +16,7 @@ SPACE = "␣"
 _MOST_ALONG = 24  # characters of a neighbour that come along
 _WORD_BEFORE = re.compile(r"\S*\Z")
 _WORD_AFTER = re.compile(r"\S*")
+_CONTROL = re.compile(r"[\x00-\x1f\x7f-\x9f]")
 # A single space between two words can be seen as it stands; every other one can't.
 _UNSEEN_SPACE = re.compile(r"(?<=\s)\s|\s(?=\s)|(?<!\w)\s|\s(?!\w)|[^\S \n]")
 
@@ -45,8 +46,8 @@ def fault_of(text: str, issue: RankedIssue) -> Fault:
 
 
 def one_line(text: str) -> str:
-    """The text with every stretch of white space as one space."""
-    return re.sub(r"\s+", " ", text)
+    """The text with every stretch of white space as one space, and without signs that steer a terminal."""
+    return _CONTROL.sub("\N{REPLACEMENT CHARACTER}", re.sub(r"\s+", " ", text))
 
 
 def _along(text: str, issue: RankedIssue) -> tuple[str, str]:

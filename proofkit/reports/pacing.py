@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+import re
+from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import groupby
 
 from proofkit.reading.bands import AgeBand, band_named
 from proofkit.reading.measure import PageReading
@@ -27,7 +30,7 @@ _MOST_STEPS = (
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Step:
-    """One spread, or one page where spreads aren't known: what a listener hears before the page turns.
+    """One spread, or a page that lies on none: what a listener hears before the page turns.
 
     ``grade`` is the Flesch-Kincaid grade of the run of pages around it, or None where there is none.
     """
@@ -50,17 +53,10 @@ def unit(report: Report) -> str:
 
 def steps(report: Report) -> tuple[Step, ...]:
     """The story's steps in order; none where no pages are marked, or too many to be taken in."""
-    reading = report.reading
-    by_page = {page.page: page for page in reading.pages}
     if not report.manuscript.paginated:
         return ()
-    if reading.spreads:
-        found = tuple(
-            _step(str(spread.spread), [by_page[page] for page in spread.pages])
-            for spread in reading.spreads
-        )
-    else:
-        found = tuple(_step(_number(report, page), [page]) for page in reading.pages)
+    by_step = groupby(report.reading.pages, key=lambda page: _place(report, page))
+    found = tuple(_step(report, list(pages)) for _place_, pages in by_step)
     return found if len(found) <= _MOST_STEPS else ()
 
 
@@ -105,24 +101,39 @@ def _beside_band(report: Report, band: AgeBand) -> str:
     figure = band.spread_words
     few = f"{figure.least} to" if figure.least else "up to"
     usual = f"{band.plural.capitalize()} usually have {few} {figure.usual} words on a spread"
-    heavy = [step for step in steps(report) if step.words > figure.usual]
+    heavy = [
+        step
+        for step in steps(report)
+        if step.words > figure.usual and not step.name.startswith("p. ")
+    ]
     if not heavy:
         return usual
     named = listed([f"{step.name} ({step.words})" for step in heavy])
     return f"{usual}; here spread{'s' if len(heavy) > 1 else ''} {named} {'have' if len(heavy) > 1 else 'has'} more"
 
 
-def _step(name: str, pages: list[PageReading]) -> Step:
+def _place(report: Report, page: PageReading) -> tuple[int | None, int]:
+    """Equal for the pages of one spread; a page that lies on none is alone."""
+    spread = report.pages[page.page - 1].spread
+    return (spread, 0) if spread else (None, page.page)
+
+
+def _step(report: Report, pages: Sequence[PageReading]) -> Step:
     """A step's figures; its grade is that of the page with most words."""
     fullest = max(pages, key=lambda page: page.words)
     return Step(
-        name=name,
+        name=_name(report, pages[0]),
         words=sum(page.words for page in pages),
         longest_sentence=max(page.longest_sentence for page in pages),
         grade=fullest.flesch_kincaid_grade,
     )
 
 
-def _number(report: Report, page: PageReading) -> str:
-    name = page_name(report.pages[page.page - 1])
-    return name.rpartition(" ")[2] if name.startswith(("page", "spread")) else name
+def _name(report: Report, reading: PageReading) -> str:
+    """The number of the spread or the page; "p. 1" for a page that lies on none, among spreads."""
+    page = report.pages[reading.page - 1]
+    if page.spread is not None:
+        return str(page.spread)
+    number = re.fullmatch(r"pages? ([\d–]+)", page_name(page))
+    own = number.group(1) if number else str(page.number)
+    return f"p. {own}" if report.reading.spreads else own

@@ -7,6 +7,7 @@ from pathlib import PurePath
 
 from proofkit.reading.bands import band_named
 from proofkit.report import RankedIssue, Report
+from proofkit.reports.fault import one_line
 from proofkit.reports.places import pages_named
 from proofkit.settings import English
 from proofkit.words.confirm import WordToConfirm
@@ -32,7 +33,7 @@ class Advice:
 
 def title(report: Report) -> str:
     """The book's title, or its file's name where the manuscript gives none."""
-    return report.manuscript.title or PurePath(report.manuscript.path).stem
+    return one_line(report.manuscript.title) or PurePath(report.manuscript.path).stem
 
 
 def about(report: Report) -> str:

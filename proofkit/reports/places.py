@@ -8,6 +8,7 @@ from itertools import groupby
 
 from proofkit.book import Role
 from proofkit.report import PageReport, Report
+from proofkit.reports.fault import one_line
 
 _NUMBERED = re.compile(r"(page|spread) (\d+)")
 _LABEL = re.compile(
@@ -86,7 +87,7 @@ def _runs(values: list[int]) -> list[str]:
 def _label(label: str) -> str:
     found = _LABEL.search(label)
     if found is None:
-        short = " ".join(label.split()).strip("[](){}*_#:. ")
+        short = one_line(label).strip("[](){}*_#:.-–—=~ ")
         return short if len(short) <= _LONGEST_LABEL else short[: _LONGEST_LABEL - 1].rstrip() + "…"
     numbers = re.sub(r"\s*[-–—]\s*", "–", found["numbers"])
     if "spread" in found["kind"].lower():

@@ -90,3 +90,8 @@ def test_numbers_agree_with_their_nouns() -> None:
 def test_a_path_is_quoted_only_where_a_prompt_needs_it() -> None:
     assert quoted("goat.docx") == "goat.docx"
     assert quoted("my goat.docx") == '"my goat.docx"'
+
+
+def test_a_title_cannot_steer_the_terminal() -> None:
+    steering = goat(issues=(), title="The \x1b[31mGoat\x07")
+    assert title(steering) == "The \N{REPLACEMENT CHARACTER}[31mGoat\N{REPLACEMENT CHARACTER}"
