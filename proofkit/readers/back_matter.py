@@ -31,6 +31,9 @@ _BACK_HEADING = re.compile(
     r"|back matter|also by .*|other books by .*|copyright|imprint|colophon",
     re.IGNORECASE,
 )
+_PAGE_NUMBER = re.compile(r"(?:\bpage\s*)?\d{1,3}\s*$|^\s*\d{1,3}(?=\s*[|/·•–—-])", re.IGNORECASE)
+_SENTENCE_END = re.compile(r"[.!?…,;:”\"’']\s*$")
+_LONGEST_NAME = 3
 _MOST_IMPRINT_WORDS = 60
 _LONGEST_HEADING = 12
 
@@ -117,13 +120,12 @@ def mark_folios(leaves: list[Leaf]) -> None:
 
 
 def mark_running_heads(leaves: list[Leaf], title: str) -> None:
-    """First or last lines that come back on most leaves with the title, or with a number that changes.
+    """First or last lines that come back on most leaves as a running head does.
 
-    A refrain comes back too; it holds no page number and is not the title.
+    That is the title and at most a name, or words with a page number at one end that counts up. A
+    refrain comes back too, but it ends as a sentence does, or has no such number.
     """
-    heads = Counter(
-        key for leaf in leaves for key in {_unnumbered(block) for block in _edges(leaf)}
-    )
+    heads = Counter(_head_key(block) for leaf in leaves for block in _edges(leaf))
     wanted = {
         key
         for key, count in heads.items()
@@ -131,7 +133,7 @@ def mark_running_heads(leaves: list[Leaf], title: str) -> None:
     }
     for leaf in leaves:
         for block in _edges(leaf):
-            if _unnumbered(block) in wanted:
+            if _head_key(block) in wanted and len(leaf.blocks) > 1:
                 leaf.blocks[leaf.blocks.index(block)] = replace(block, role=Role.RUNNING_HEAD)
 
 
@@ -140,24 +142,27 @@ def _edges(leaf: Leaf) -> list[Block]:
     return [
         block
         for block in edges
-        if block.role is None and count_words(block.text) <= _LONGEST_HEADING
+        if block.role is None
+        and count_words(block.text) <= _LONGEST_HEADING
+        and not _SENTENCE_END.search(block.text)
     ]
 
 
-def _unnumbered(block: Block) -> str:
-    return " ".join(re.sub(r"\d+|\bpage\b", " ", plain(block.text).casefold()).split()).strip(
-        " –—|/·•-"
-    )
+def _head_key(block: Block) -> str:
+    """A line without the page number at its end or, before a stroke or a dash, at its start."""
+    return _PAGE_NUMBER.sub("", plain(block.text)).casefold().strip(" –—|/·•-")
 
 
 def _is_head(key: str, leaves: list[Leaf], title: str) -> bool:
-    if title and title.casefold() in key:
+    lines = [block for leaf in leaves for block in _edges(leaf) if _head_key(block) == key]
+    if title and all(_is_title_and_name(plain(line.text), title) for line in lines):
         return True
-    numbers = [
-        number
-        for leaf in leaves
-        for block in _edges(leaf)
-        if _unnumbered(block) == key
-        for number in re.findall(r"\d+", block.text)[-1:]
-    ]
-    return len(numbers) >= 3 and len(set(numbers)) == len(numbers)
+    numbers = [int(number) for line in lines for number in re.findall(r"\d+", line.text)[-1:]]
+    return len(numbers) >= 3 and numbers == sorted(set(numbers))
+
+
+def _is_title_and_name(line: str, title: str) -> bool:
+    """Whether a line is the title and at most a few words with capitals: "Vale / The Goose"."""
+    rest, found = re.subn(re.escape(title), " ", line, count=1, flags=re.IGNORECASE)
+    words = re.findall(r"[^\W\d_]+", rest)
+    return bool(found) and len(words) <= _LONGEST_NAME and all(word[0].isupper() for word in words)

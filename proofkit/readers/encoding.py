@@ -2,7 +2,7 @@
 
 A byte order mark is believed. Without one, text that is valid UTF-8 is UTF-8, since other encodings
 hardly ever make it by chance; regular zero bytes mean UTF-16; all else is Windows-1252, or Mac Roman
-where that gives apostrophes between letters and Windows-1252 does not. A file that mixes UTF-8 and
+where that gives more apostrophes inside words and quotation marks at their ends. A file that mixes UTF-8 and
 Windows-1252 is read line by line. What was guessed is said.
 """
 
@@ -24,8 +24,9 @@ _MARKS = (
 _OUTLANDISH = re.compile(
     r"[^\x09-\x7e\u00a0-\u024f\u2000-\u22ff\u2600-\u27bf\ufeff\U0001f000-\U0001faff]"
 )
-_MAC_APOSTROPHE = re.compile(rb"[A-Za-z]\xd5[a-z]|(?:^|\s)\xd2[A-Z]", re.MULTILINE)
-_WINDOWS_QUOTE = re.compile(rb"[\x91-\x94]")
+# Apostrophes inside words and quotation marks at their ends, as each encoding spells them.
+_MAC_MARKS = re.compile(rb"[A-Za-z]\xd5[a-z]|(?:^|\s)\xd2[A-Z]|[,.!?]\xd3", re.MULTILINE)
+_WINDOWS_MARKS = re.compile(rb"[A-Za-z]\x92[a-z]|(?:^|\s)[\x91\x93][A-Z]|[,.!?]\x94", re.MULTILINE)
 _TWICE_ENCODED = re.compile("â€[™œ\u009d˜“”¦]|Ã[©¨¡³¶¼]")
 _SAVE_AGAIN = "open it in your editor and save it again as UTF-8"
 
@@ -76,7 +77,7 @@ def _unmarked_utf16(data: bytes) -> str | None:
 
 
 def _old(data: bytes) -> tuple[str, tuple[str, ...]]:
-    if _MAC_APOSTROPHE.search(data) and not _WINDOWS_QUOTE.search(data):
+    if len(_MAC_MARKS.findall(data)) > len(_WINDOWS_MARKS.findall(data)):
         return data.decode("mac_roman"), ("The file is in Mac Roman, an old Mac encoding.",)
     lines = data.split(b"\n")
     texts, odd, utf8 = [], 0, 0

@@ -204,12 +204,19 @@ def test_folios_and_running_heads(tmp_path: Path) -> None:
     assert [roles(page) for page in book.pages] == [["running head", "story", "folio"]] * 3
 
 
-def test_a_refrain_is_no_running_head(tmp_path: Path) -> None:
-    pages = [
-        f"The goose went round clock {n}.\n\nHonk, honk, honk!\n" for n in ("one", "two", "three")
-    ]
-    book = read_text(tmp_path, "\f".join(pages))
-    assert [roles(page) for page in book.pages] == [["story", "story"]] * 3
+@pytest.mark.parametrize(
+    "refrain",
+    [
+        "Honk, honk, honk!",
+        "{} little geese went honk",
+        "The goose went home",
+        "Up went goose number {}.",
+    ],
+)
+def test_a_refrain_is_no_running_head(tmp_path: Path, refrain: str) -> None:
+    pages = [f"The goose went round clock {n}.\n\n{refrain.format(n)}\n" for n in (1, 2, 3, 4)]
+    book = read_text(tmp_path, "The Goose\n\nby Una Vale\n\f" + "\f".join(pages))
+    assert [roles(page) for page in book.story_pages] == [["story", "story"]] * 4
 
 
 def test_headings_inside_the_story(tmp_path: Path) -> None:
