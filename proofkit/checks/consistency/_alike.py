@@ -10,7 +10,7 @@ from rapidfuzz.distance import OSA
 _SHORTEST = 4
 _MOST = 2
 # Endings that make another word of a name: its plural, its people, its pet form, its language.
-_OTHER_WORD = re.compile(r"(?:s|es|n|an|ian|ish|[a-z]?y|[a-z]?ie|in|ina|ita|ette|['’].*)$")
+_OTHER_WORD = re.compile(r"(?:s|es|n|an|ian|ish|[a-z]?y|[a-z]?ie|[a-z]?ee|in|ina|ita|ette|['’].*)$")
 # Letters that English writes for one sound, longest first.
 _SAME_SOUND = (
     ("ph", "f"),
@@ -55,11 +55,10 @@ def _is_derived(one: str, other: str) -> bool:
     short, long = sorted((one, other), key=len)
     if long.startswith(short):
         return len(long) > len(short) and _OTHER_WORD.fullmatch(long[len(short) :]) is not None
-    # Jan and Jana's stem fails the test above, Maria and Marian's passes it; a changed last vowel
-    # makes a man of a woman.
-    return (
-        len(one) == len(other) and one[:-1] == other[:-1] and {one[-1], other[-1]} <= set("aeioy")
-    )
+    last = {one[-1], other[-1]}
+    changed_end = len(one) == len(other) and one[:-1] == other[:-1]
+    # Another last vowel makes a man of a woman: Mario, Maria. The Redlegs are redlegged.
+    return changed_end and (last <= set("aeioy") or last == {"s", "d"})
 
 
 def plain(word: str) -> str:

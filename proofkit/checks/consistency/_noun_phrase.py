@@ -11,7 +11,7 @@ from enum import Enum
 from proofkit.analysis import PageAnalysis, Token
 from proofkit.words.lists import word_set
 
-POSSESSIVES = word_set("my your his her its our their whose")
+POSSESSIVES = word_set("my your his her its our their whose yer thy")
 _ARTICLES = frozenset({"the"})
 _DETERMINERS = POSSESSIVES | word_set(
     """
@@ -81,10 +81,16 @@ def _is_describing(tokens: tuple[Token, ...], at: int) -> bool:
     if word in _DETERMINERS or word in _TIMES or _closes_an_adverb(tokens, at):
         return False
     return (
-        tokens[at].pos in _DESCRIBES
+        (tokens[at].pos in _DESCRIBES or _is_participle(tokens, at))
         and tokens[at].tag != "POS"
         and _touches(tokens[at], tokens[at + 1])
     )
+
+
+def _is_participle(tokens: tuple[Token, ...], at: int) -> bool:
+    """A wounded soldier, the sleeping cat: an article stands before the verb's form."""
+    before = tokens[at - 1].text.lower() if at else ""
+    return tokens[at].tag in ("VBN", "VBG") and before in _DETERMINERS
 
 
 def _closes_an_adverb(tokens: tuple[Token, ...], at: int) -> bool:

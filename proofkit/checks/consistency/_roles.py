@@ -25,6 +25,8 @@ _NEVER_A_ROLE = word_set(
 # Bare in lower case these are common nouns all the same: snow fell, the smell of honey.
 _MASSES = word_set(
     """
+    school church town bed home court class camp college market sea prison hospital work play
+    breakfast lunch dinner supper
     snow rain hail wind storm thunder lightning fire smoke water ice frost fog mist cloud
     sand mud dust earth stone wood gold silver iron glass paper silk wool cotton honey sugar
     salt pepper ginger cinnamon butter cheese bread milk jam cake toffee fudge coffee tea
@@ -61,6 +63,7 @@ def role_uses(book: Book, analysis: Analysis) -> Mapping[str, RoleUses]:
         use.word
         for use in analysis.vocabulary.uses.values()
         if use.capitals_inside
+        and not _is_plural(use.word)
         and use.word not in _NEVER_A_ROLE
         and use.word not in _MASSES
         and zipf(use.word) >= _RAREST_COMMON_NOUN
@@ -73,6 +76,10 @@ def role_uses(book: Book, analysis: Analysis) -> Mapping[str, RoleUses]:
             if word in words and not (token.text.isupper() and len(token.text) > 1):
                 _count(uses[word], page, own, at)
     return uses
+
+
+def _is_plural(word: str) -> bool:
+    return word.endswith("s") and not word.endswith("ss")
 
 
 def _count(uses: RoleUses, page: Page, own: PageAnalysis, at: int) -> None:
@@ -129,7 +136,7 @@ def _is_address(own: PageAnalysis, at: int) -> bool:
     """Spoken to, marks on both sides: "Here I am, Queen!" Anyone may be called by what he is."""
     before = own.tokens[at - 1].text if at else ""
     after = own.tokens[at + 1].text if at + 1 < len(own.tokens) else ""
-    return before in tuple(",\"'“‘") and after in tuple(",.!?")
+    return before in tuple(",\"'“‘") and after in tuple(",.!?:;")
 
 
 def _does_a_nouns_work(own: PageAnalysis, at: int) -> bool:

@@ -38,7 +38,7 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
     """One issue for each compound, on the places that don't follow its usual way."""
     for same_work in compounds(book, analysis):
         counts = {shape: sum(c.shape == shape for c in same_work) for shape in SHAPES}
-        if sum(count > 0 for count in counts.values()) < 2:
+        if sum(count > 0 for count in counts.values()) < 2 or not _of_words(same_work[0], analysis):
             continue
         usual = max(
             SHAPES, key=lambda shape: (counts[shape], _in_dictionary(same_work, shape, analysis))
@@ -56,6 +56,14 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
             confidence=0.65,
             related=[c.span for c in odd[1:]],
         )
+
+
+def _of_words(compound: Compound, analysis: Analysis) -> bool:
+    """Whether both halves are words; not laugh-ing at a line's end, nor a drawled we-ell."""
+    words = dictionary(analysis.english).words
+    halves = compound.first.lower(), compound.second.lower()
+    # Of the shortest words only "to" makes compounds: to-day, to-night.
+    return all(half in words and (len(half) > 2 or half == "to") for half in halves)
 
 
 def _in_dictionary(same_work: list[Compound], shape: str, analysis: Analysis) -> bool:

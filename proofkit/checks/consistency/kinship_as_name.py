@@ -51,6 +51,7 @@ _BEFORE_A_ROLE = word_set(
 _NOT_WHO = word_set("be is was were are am been being 's not n't n’t")
 # "father of twins", "mother to the king"
 _AFTER_A_ROLE = frozenset({"of"})
+_KEEP = word_set("keep keeps kept keeping stay stays stayed stand stood remain remained")
 _A_HABIT = 4
 _VERB_OBJECTS = word_set(
     """
@@ -121,11 +122,17 @@ def _is_a_role(page: PageAnalysis, at: int) -> bool:
 
 
 def _is_a_verb(page: PageAnalysis, at: int) -> bool:
-    """To mother the kittens."""
+    """To mother the kittens, to keep mum: no noun, or not this one."""
     tokens = page.tokens
     before = tokens[at - 1].text.lower() if at else ""
     after = tokens[at + 1].text.lower() if at + 1 < len(tokens) else ""
+    if tokens[at].text == "mum" and (before in _KEEP or "word" in _words_after(page, at)):
+        return True
     return before in ("to", "will", "would", "not") and after in _VERB_OBJECTS
+
+
+def _words_after(page: PageAnalysis, at: int) -> list[str]:
+    return [token.text.lower() for token in page.tokens[at + 1 : at + 4]]
 
 
 def _joined(page: PageAnalysis, at: int) -> bool:

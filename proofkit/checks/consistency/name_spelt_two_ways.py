@@ -85,8 +85,13 @@ def _issue(book: Book, spans: tuple[Span, ...], usual: str, count: int, confiden
 
 
 def _is_name(use: Use) -> bool:
-    """Always with a capital; the usual spelling of a pair must also show one inside a sentence."""
-    return use.lower == 0 and len(use.word) >= _SHORTEST and use.usual_form[0].isupper()
+    """Always with a capital, and no contraction; the usual spelling of a pair must also show one inside a sentence."""
+    return (
+        use.lower == 0
+        and len(use.word) >= _SHORTEST
+        and use.usual_form[0].isupper()
+        and not set("'’") & set(use.word)
+    )
 
 
 def _is_shout(use: Use) -> bool:

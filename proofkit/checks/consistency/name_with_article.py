@@ -27,6 +27,7 @@ from proofkit.checks.check import Need
 from proofkit.checks.consistency._roles import RoleUses, role_uses
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
+from proofkit.words.dictionary import dictionary
 
 NAME = "consistency/name-with-article"
 NEEDS = frozenset({Need.LANGUAGE_MODEL})
@@ -36,10 +37,13 @@ _SEVERAL = 3
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
     """One issue for each character, on the form that the book has less often."""
+    words = dictionary(analysis.english)
     for word, uses in role_uses(book, analysis).items():
         with_the = sorted([*uses.the_lower, *uses.the_capital])
         if not (with_the and uses.bare_capital):
             continue
+        if not uses.the_lower and words.is_name(word.capitalize()):
+            continue  # the Ben that we met: a real name, and no kind of thing
         name, count = word.capitalize(), len(with_the)
         if uses.as_name >= max(_SEVERAL, count) and len(uses.bare_capital) > 1:
             yield _issue(book, with_the, name, f"elsewhere {name} ({uses.as_name} times)")
