@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from functools import lru_cache
 
@@ -21,6 +21,7 @@ _STEP = 3.0
 # A word seen this seldom is as good as unseen.
 _LEAST_ZIPF = 1.0
 _SPLIT = 1.1
+_FREQUENT = 4.0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -63,15 +64,23 @@ def _candidates(word: str, known: Dictionary) -> tuple[Candidate, ...]:
 
 
 def _near(word: str, known: Dictionary) -> Iterator[Candidate]:
-    """Words a few letters away: two, or three in a long word."""
+    """Words a few letters away: two, or three in a long word or from a frequent one (enuff)."""
     most = 1 if len(word) <= 3 else 2 if len(word) <= 6 else 3
-    shelf = _by_length(known)
-    near = [w for n in range(len(word) - most, len(word) + most + 1) for w in shelf.get(n, ())]
-    lower = process.extract(word, near, scorer=OSA.distance, score_cutoff=most, limit=None)
-    for other, *_ in lower:
+    found = set(_within(word, most, _by_length(known)))
+    if len(word) <= 6:
+        found.update(_within(word, most + 1, _frequent(known)))
+    for other in found:
         cost = slip(word, other)
         written = known.capitals.get(other, other) if other not in known.words else other
         yield Candidate(word=written, cost=cost, score=cost * _STEP - max(zipf(other), _LEAST_ZIPF))
+
+
+def _within(word: str, most: int, shelf: dict[int, list[str]]) -> Iterator[str]:
+    near = [w for n in range(len(word) - most, len(word) + most + 1) for w in shelf.get(n, ())]
+    for other, *_ in process.extract(
+        word, near, scorer=OSA.distance, score_cutoff=most, limit=None
+    ):
+        yield other
 
 
 def _split(word: str, known: Dictionary) -> Iterator[Candidate]:
@@ -92,7 +101,16 @@ def _stands_alone(left: str, right: str) -> bool:
 
 @lru_cache(maxsize=2)
 def _by_length(known: Dictionary) -> dict[int, list[str]]:
+    return _shelved(known.words.union(known.capitals))
+
+
+@lru_cache(maxsize=2)
+def _frequent(known: Dictionary) -> dict[int, list[str]]:
+    return _shelved(word for word in known.words if zipf(word) >= _FREQUENT)
+
+
+def _shelved(words: Iterable[str]) -> dict[int, list[str]]:
     shelf: dict[int, list[str]] = defaultdict(list)
-    for word in known.words.union(known.capitals):
+    for word in words:
         shelf[len(word)].append(word)
     return shelf

@@ -104,17 +104,21 @@ def is_among_strangers(text: str, start: int, end: int, known: Dictionary) -> bo
     word = text[start:end].lower()
     if _DIALECT.search(text, sentence_start, sentence_end):
         return True
-    others = [
-        match.group()
-        for match in WORD.finditer(text, sentence_start, sentence_end)
-        if match.start() != start
-    ]
-    if not others:
-        return True
-    near = [m.group().lower() for m in WORD.finditer(text, max(0, start - 16), end + 16)]
-    if any(_plays_with(word, other) for other in near):
-        return True
-    return any(_is_stranger(other, known) for other in others)
+    matches = list(WORD.finditer(text, sentence_start, sentence_end))
+    others = [match.group() for match in matches if match.start() != start]
+    here = sum(1 for match in matches if match.start() < start)
+    beside = others[max(0, here - 2) : here + 2]
+    return (
+        not others
+        or any(_plays_with(word, other.lower()) for other in beside)
+        or any(_is_stranger(other, known) for other in others)
+    )
+
+
+def _plays_with(word: str, other: str) -> bool:
+    """Whether two neighbours look made for each other: flibber, flobber. Not "teh then"."""
+    alike = other != word and len(other) > 3 and OSA.distance(word, other) <= 2
+    return alike and zipf(other) < _COMMON
 
 
 def _is_stranger(word: str, known: Dictionary) -> bool:
@@ -124,12 +128,6 @@ def _is_stranger(word: str, known: Dictionary) -> bool:
     likely = candidates(word, known)[:1]
     slip = any(c.cost <= _LIKELY_SLIP and zipf(c.word) >= _FREQUENT for c in likely)
     return not slip and parts(word, known) is None
-
-
-def _plays_with(word: str, other: str) -> bool:
-    """Whether two neighbours look made for each other: flibber, flobber. Not "teh then"."""
-    alike = other != word and len(other) > 3 and OSA.distance(word, other) <= 2
-    return alike and zipf(other) < _COMMON
 
 
 def is_inflected(word: str, known: Dictionary) -> bool:

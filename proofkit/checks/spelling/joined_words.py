@@ -25,6 +25,7 @@ from proofkit.analysis import Analysis
 from proofkit.book import Book
 from proofkit.checks.check import Need
 from proofkit.checks.spelling._on_purpose import is_among_strangers, is_set_apart
+from proofkit.checks.spelling._rows import rows
 from proofkit.checks.spelling._run_together import is_pair, parts
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
@@ -39,7 +40,7 @@ _OPENERS = frozenset({"and", "but", "then", "they", "this", "when", "with", "was
 
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
-    """Yield one issue for each word that is two, with its other places as related."""
+    """Yield an issue for each place; for a habit of the book, one with the other places as related."""
     known = dictionary(analysis.english)
     for use in analysis.vocabulary.uses.values():
         form = use.usual_form
@@ -47,17 +48,17 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
             continue
         pair = parts(form, known)
         if pair and (is_pair(*pair) or (_may_open(form, pair) and _is_slip(book, use, known))):
-            apart = in_case_of(form, " ".join(pair))
-            yield issue_at(
-                book,
-                use.spans[0],
-                check=NAME,
-                tier=Tier.ERROR,
-                message="two words, not one",
-                suggestions=(apart,),
-                confidence=0.9 if is_pair(*pair) else 0.75,
-                related=use.spans[1:],
-            )
+            for span, related in rows(use.spans):
+                yield issue_at(
+                    book,
+                    span,
+                    check=NAME,
+                    tier=Tier.ERROR,
+                    message="two words, not one",
+                    suggestions=(in_case_of(book.quote(span), " ".join(pair)),),
+                    confidence=0.9 if is_pair(*pair) else 0.75,
+                    related=related,
+                )
 
 
 def _may_open(form: str, pair: tuple[str, str]) -> bool:

@@ -69,14 +69,14 @@ _ASIDE = (Role.BACK_MATTER, Role.DEDICATION)
 
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
-    """Yield one issue for each misspelt word, with its other places as related."""
+    """Yield one issue for each place of a misspelt word."""
     known = dictionary(analysis.english)
     for use in analysis.vocabulary.uses.values():
         form = use.usual_form
         if _is_strange(form, known) and not _is_meant(book, use, known):
             meant = _meant(use, known, analysis.vocabulary)
             if meant:
-                yield _issue(book, use.spans, form, meant)
+                yield from (_issue(book, span, use.count, meant) for span in use.spans)
     yield from _outside_the_story(book, analysis, known)
 
 
@@ -160,17 +160,17 @@ def _most_cost(word: str, meant: Candidate) -> float:
     return by_length + min(max(zipf(meant.word) - 4, 0.0) / 3, 0.5)
 
 
-def _issue(book: Book, spans: tuple[Span, ...], form: str, meant: tuple[Candidate, ...]) -> Issue:
-    confidence = _confidence(len(form), meant[0].cost, once=len(spans) == 1)
+def _issue(book: Book, span: Span, times: int, meant: tuple[Candidate, ...]) -> Issue:
+    form = book.quote(span)
+    confidence = _confidence(len(form), meant[0].cost, once=times == 1)
     return issue_at(
         book,
-        spans[0],
+        span,
         check=NAME,
         tier=Tier.ERROR if confidence >= 0.6 else Tier.QUERY,
         message="not a word the dictionary has",
         suggestions=[in_case_of(form, c.word) for c in meant[:_SUGGESTIONS]],
         confidence=confidence,
-        related=spans[1:],
     )
 
 
@@ -183,19 +183,21 @@ def _outside_the_story(book: Book, analysis: Analysis, known: Dictionary) -> Ite
     """Plain slips in the dedication and the back matter; never in notes or the imprint's names."""
     for page in book.pages:
         for paragraph in page.paragraphs:
-            if paragraph.role not in _ASIDE:
-                continue
-            for match in WORD.finditer(page.text, paragraph.start, paragraph.end):
-                form = match.group()
-                alone = Use(
-                    word=form, forms={form: 1}, spans=(page.span(*match.span()),), capitals_inside=0
-                )
-                if not form.islower() or len(form) < _SURE_LETTERS or not _is_strange(form, known):
-                    continue
-                meant = _meant(alone, known)
-                if (
-                    meant
-                    and meant.cost <= _SURE_COST
-                    and not is_set_apart(page.text, *match.span())
-                ):
-                    yield _issue(book, alone.spans, form, meant)
+            if paragraph.role in _ASIDE:
+                for match in WORD.finditer(page.text, paragraph.start, paragraph.end):
+                    span, form = page.span(*match.span()), match.group()
+                    meant = _plainly_meant(page.text, span, form, known, analysis.vocabulary)
+                    if meant:
+                        yield _issue(book, span, 1, meant)
+
+
+def _plainly_meant(
+    text: str, span: Span, form: str, known: Dictionary, vocabulary: Vocabulary
+) -> tuple[Candidate, ...]:
+    if not form.islower() or len(form) < _SURE_LETTERS or not _is_strange(form, known):
+        return ()
+    if is_set_apart(text, span.start, span.end):
+        return ()
+    alone = Use(word=form, forms={form: 1}, spans=(span,), capitals_inside=0)
+    meant = _meant(alone, known, vocabulary)
+    return meant if meant and meant[0].cost <= _sure_cost(form) else ()
