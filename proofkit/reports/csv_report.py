@@ -9,7 +9,7 @@ from collections.abc import Iterable
 from proofkit.report import RankedIssue, Report
 from proofkit.reports.excerpt import excerpt
 from proofkit.reports.fault import fault_of
-from proofkit.reports.places import place
+from proofkit.reports.places import also, place
 
 COLUMNS = (
     "manuscript",
@@ -20,6 +20,7 @@ COLUMNS = (
     "in their line",
     "read",
     "why",
+    "also",
     "other readings",
     "check",
     "confidence",
@@ -58,6 +59,7 @@ def _row(report: Report, issue: RankedIssue) -> list[str | int | float]:
         harmless(str(excerpt(text, issue, _CONTEXT))),
         harmless(first),
         harmless(issue.message),
+        also(report, issue),
         harmless(" | ".join(others)),
         issue.check,
         issue.confidence,

@@ -7,10 +7,10 @@ from collections.abc import Iterable
 from itertools import groupby
 
 from proofkit.book import Role
-from proofkit.report import PageReport, Report
+from proofkit.report import PageReport, RankedIssue, Report
 from proofkit.reports.fault import one_line
 
-_NUMBERED = re.compile(r"(page|spread) (\d+)")
+_NUMBERED = re.compile(r"(page|spread|paragraph) (\d+)")
 _LABEL = re.compile(
     r"(?P<kind>double[- ]spread|spread|pages?|pp?\.?)\s*(?P<numbers>\d+(?:\s*(?:[-–—&,/+]|to|and)\s*\d+)*)",
     re.IGNORECASE,
@@ -34,6 +34,21 @@ def place(report: Report, page: int, start: int) -> str:
     return f"paragraph {paragraph}"
 
 
+def also(report: Report, issue: RankedIssue) -> str:
+    """Where else the same matter stands: "also on spreads 4 and 6"; "" where nowhere but here."""
+    here = place(report, issue.page, issue.start)
+    if not report.manuscript.paginated:
+        names = dict.fromkeys(place(report, span.page, span.start) for span in issue.related)
+        elsewhere = _in_one_phrase([name for name in names if name != here])
+    else:
+        pages = (span.page for span in issue.related)
+        elsewhere = pages_named(
+            report, (p for p in pages if page_name(report.pages[p - 1]) != here)
+        )
+    preposition = "in" if elsewhere.startswith("paragraph") else "on"
+    return f"also {preposition} {elsewhere}" if elsewhere else ""
+
+
 def page_name(page: PageReport) -> str:
     """What the author calls the page, from the label that the manuscript gives it."""
     if page.role in _NOT_STORY:
@@ -47,7 +62,19 @@ def pages_named(report: Report, numbers: Iterable[int]) -> str:
     """Several pages in one phrase: "spreads 2, 4–6 and 9"; "" where no pages are marked."""
     if not report.manuscript.paginated:
         return ""
-    names = list(dict.fromkeys(page_name(report.pages[number - 1]) for number in numbers))
+    return _in_one_phrase(
+        list(dict.fromkeys(page_name(report.pages[number - 1]) for number in numbers))
+    )
+
+
+def listed(parts: list[str]) -> str:
+    """The parts with commas, and "and" before the last."""
+    if len(parts) < 2:
+        return "".join(parts)
+    return f"{', '.join(parts[:-1])} and {parts[-1]}"
+
+
+def _in_one_phrase(names: list[str]) -> str:
     phrases = []
     for kind, group in groupby(names, key=_kind):
         members = list(group)
@@ -57,13 +84,6 @@ def pages_named(report: Report, numbers: Iterable[int]) -> str:
         values = [int(name.rpartition(" ")[2]) for name in members]
         phrases.append(f"{kind}{'s' if len(values) > 1 else ''} {listed(_runs(values))}")
     return listed(phrases)
-
-
-def listed(parts: list[str]) -> str:
-    """The parts with commas, and "and" before the last."""
-    if len(parts) < 2:
-        return "".join(parts)
-    return f"{', '.join(parts[:-1])} and {parts[-1]}"
 
 
 def _kind(name: str) -> str:

@@ -7,7 +7,7 @@ from proofkit.reports.excerpt import excerpt
 from proofkit.reports.fault import fault_of
 from proofkit.reports.pacing import MEASURES, grade_shown, sentences_on_reading, steps, unit
 from proofkit.reports.phrases import about, confirmable, held_back, next_step, tally, title
-from proofkit.reports.places import place
+from proofkit.reports.places import also, place
 from proofkit.reports.shown import rows_shown
 
 _CONTEXT = 60
@@ -54,7 +54,7 @@ def _row(report: Report, issue: RankedIssue) -> str:
         place(report, issue.page, issue.start),
         str(excerpt(text, issue, _CONTEXT)),
         " or ".join(fault_of(text, issue).readings),
-        issue.message,
+        "; ".join(filter(None, (issue.message, also(report, issue)))),
         issue.check,
     )
     return "\t".join(" ".join(cell.split()) for cell in cells)

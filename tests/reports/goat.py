@@ -83,6 +83,7 @@ def slip(
     message: str,
     tier: Tier = Tier.ERROR,
     confidence: float = 0.9,
+    also: Iterable[Span] = (),
 ) -> Issue:
     """An issue at the first place of ``quote``."""
     page = next(page for page in of.pages if quote in page.text)
@@ -95,6 +96,7 @@ def slip(
         message=message,
         confidence=confidence,
         suggestions=suggestions,
+        related=also,
     )
 
 

@@ -2,10 +2,10 @@ from __future__ import annotations
 
 import pytest
 
-from proofkit.book import Role
-from proofkit.report import PageReport
-from proofkit.reports.places import listed, page_name, pages_named, place
-from tests.reports.goat import goat
+from proofkit.book import Role, Span
+from proofkit.report import PageReport, Report
+from proofkit.reports.places import also, listed, page_name, pages_named, place
+from tests.reports.goat import SPREADS, book, goat, slip
 
 
 def page(label: str = "", *, spread: int | None = None, role: Role = Role.STORY) -> PageReport:
@@ -61,3 +61,23 @@ def test_a_list_has_and_before_its_last() -> None:
     assert listed([]) == ""
     assert listed(["a"]) == "a"
     assert listed(["a", "b", "c"]) == "a, b and c"
+
+
+def refrain(*, paginated: bool, pages: tuple[int, ...], start: int = 0) -> Report:
+    of = book(*SPREADS, paginated=paginated)
+    more = [Span(page=page, start=start, end=start + 4) for page in pages]
+    found = slip(of, "Clip-clop", check="spelling/slip", message="a slip", also=more)
+    return goat(of, issues=(found,))
+
+
+def test_a_matter_that_comes_again_says_where_else() -> None:
+    report = refrain(paginated=True, pages=(3, 8, 10))
+    assert also(report, report.issues[0]) == "also on spreads 7 and 9"
+    at = "\n\n".join(SPREADS).index("And then, at last")
+    run = refrain(paginated=False, pages=(1,), start=at)
+    assert also(run, run.issues[0]) == "also in paragraph 13"
+
+
+def test_a_matter_that_comes_again_on_its_own_page_alone_does_not() -> None:
+    report = refrain(paginated=True, pages=(3, 3))
+    assert also(report, report.issues[0]) == ""

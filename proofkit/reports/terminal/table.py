@@ -15,7 +15,7 @@ from proofkit.issue import Tier
 from proofkit.report import RankedIssue, Report
 from proofkit.reports.excerpt import CUT, excerpt
 from proofkit.reports.fault import fault_of
-from proofkit.reports.places import place
+from proofkit.reports.places import also, place
 from proofkit.reports.terminal.theme import FAULT, INK, STRONG
 
 TIER_HEADINGS = {Tier.ERROR: "Errors to mend", Tier.QUERY: "Queries to think about"}
@@ -78,7 +78,7 @@ def _cells(report: Report, issue: RankedIssue, widths: _Widths) -> list[Text]:
     return [
         Text(str(issue.rank), INK),
         Text(place(report, issue.page, issue.start)),
-        _in_its_line(report, issue, widths.excerpt),
+        _with_more(report, issue, _in_its_line(report, issue, widths.excerpt)),
         Text(_reading(report, issue), INK),
         Text(_shortened(issue.message, widths.why)),
     ]
@@ -88,7 +88,8 @@ def _stacked(report: Report, issue: RankedIssue, width: int) -> Padding:
     """One issue on lines of its own, for a window too narrow for columns."""
     text = Text(f"{issue.rank}  ", INK)
     text.append(place(report, issue.page, issue.start), "not bold")
-    text.append("\n").append(_in_its_line(report, issue, max(20, width - 8)))
+    line = _in_its_line(report, issue, max(20, width - 8))
+    text.append("\n").append(_with_more(report, issue, line))
     reading = _reading(report, issue)
     if reading:
         text.append(f"\nread: {reading}", INK)
@@ -105,6 +106,12 @@ def _in_its_line(report: Report, issue: RankedIssue, width: int) -> Text:
         (found.closing, INK),
         found.after,
     )
+
+
+def _with_more(report: Report, issue: RankedIssue, line: Text) -> Text:
+    """The line, and under it where else the same matter stands."""
+    more = also(report, issue)
+    return line.append(f"\n({more})") if more else line
 
 
 def _reading(report: Report, issue: RankedIssue) -> str:

@@ -10,6 +10,7 @@ import pytest
 from rich.cells import cell_len  # noqa: TID251 - this is about the terminal
 from rich.console import Console  # noqa: TID251 - likewise
 
+from proofkit.book import Span
 from proofkit.problem import Notice
 from proofkit.report import Report
 from proofkit.reports.terminal.show import show
@@ -129,3 +130,12 @@ def test_a_terminal_without_block_letters_gets_figures_alone() -> None:
     strip = text[text.index("taken for yours") : text.index("The whole")]
     assert re.search(r"^words +14 +23 +15", strip, re.MULTILINE)
     assert "??" not in strip
+
+
+@pytest.mark.parametrize("width", [50, 80, 120])
+def test_where_else_a_matter_stands_is_said_at_every_width(width: int) -> None:
+    of = book(*SPREADS)
+    again = (Span(page=8, start=0, end=2), Span(page=9, start=0, end=2))
+    found = slip(of, "Clip-clop", "Clip clop", check="spelling/slip", message="a slip", also=again)
+    text = " ".join(screen(goat(of, issues=(found,)), width).split())
+    assert "(also on spreads 7 and 8)" in text
