@@ -109,10 +109,11 @@ def vocabulary_of(book: Book) -> Vocabulary:
 
 def opens_sentence(text: str, at: int) -> bool:
     """Whether the word at ``at`` may take a capital by its place alone: a sentence, a speech, a line."""
-    before = text[:at]
-    opener = before.rstrip(_OPENERS)
-    skipped = before[len(opener) :]
-    return not opener or opener[-1] in _ENDERS or "\n" in skipped or skipped.strip() != ""
+    before = at
+    while before and text[before - 1] in _OPENERS:
+        before -= 1
+    skipped = text[before:at]
+    return not before or text[before - 1] in _ENDERS or "\n" in skipped or skipped.strip() != ""
 
 
 def _without_possessive(form: str) -> str:
