@@ -12,7 +12,8 @@ from proofkit.book import Book, Span
 # Letters of any script, joined by apostrophes or hyphens inside the word.
 WORD = re.compile(r"[^\W\d_]+(?:['’\-‑][^\W\d_]+)*")
 _OPENERS = " \t\n\"'“‘(«[–—-…"
-_ENDERS = ".!?:"
+_CLOSERS = "”’)»"
+_ENDERS = ".!?:…"  # and the empty string: a text's own beginning
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -113,7 +114,9 @@ def opens_sentence(text: str, at: int) -> bool:
     while before and text[before - 1] in _OPENERS:
         before -= 1
     skipped = text[before:at]
-    return not before or text[before - 1] in _ENDERS or "\n" in skipped or skipped.strip() != ""
+    # After “Stop!” a capital may open a sentence; after “Stop,” it can't.
+    last = text[max(0, before - 2) : before].rstrip(_CLOSERS)
+    return last[-1:] in _ENDERS or "\n" in skipped or skipped.strip() != ""
 
 
 def _without_possessive(form: str) -> str:

@@ -31,6 +31,6 @@ def test_here_a_capital_says_nothing(before: str) -> None:
     assert opens_sentence(before + "Goose", len(before))
 
 
-@pytest.mark.parametrize("before", ["The ", "It rained, and ", "a very, very "])
+@pytest.mark.parametrize("before", ["The ", "It rained, and ", "a very, very ", "“Stop,” "])
 def test_here_a_capital_makes_a_name(before: str) -> None:
     assert not opens_sentence(before + "Goose", len(before))
