@@ -11,6 +11,7 @@ from proofkit.reports.fault import fault_of, one_line
 OPEN, CLOSE, CUT = "›", "‹", "…"
 
 _PARAGRAPH_END = "\n\n"
+_NEAR = 1000  # characters of a paragraph looked at: more than any width shows
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -38,10 +39,9 @@ def excerpt(text: str, issue: RankedIssue, width: int) -> Excerpt:
     its own, or words that would fill two lines, are cut in the middle.
     """
     fault = fault_of(text, issue)
-    first = text.rfind(_PARAGRAPH_END, 0, fault.start)
-    last = text.find(_PARAGRAPH_END, fault.end)
-    before = one_line(text[0 if first < 0 else first + 2 : fault.start])
-    after = one_line(text[fault.end : len(text) if last < 0 else last])
+    near = max(0, fault.start - _NEAR), fault.end + _NEAR
+    before = one_line(text[near[0] : fault.start].rpartition(_PARAGRAPH_END)[2])
+    after = one_line(text[fault.end : near[1]].partition(_PARAGRAPH_END)[0])
     quote = _cut_middle(fault.quote, 2 * width if fault.readings else width - 2)
     room = max(0, width - len(quote) - 2)
     before = _last_words(before, max(room // 2, room - len(after)))
