@@ -19,6 +19,13 @@ from proofkit.words.quotation_marks import Block, Mark, blocks_of
 _LOST = 2.5  # a mark that is missing
 _CARRIED = 0.8  # a speech that goes on in the next paragraph
 _CARRIED_OVER_PAGE = 0.4
+_CARRIED_PAST_REPORT = 3.0  # the words after the last mark say who spoke: the speech was over
+_REOPENED_AFTER_GAP = 1.5  # the paragraph before the repeated opening mark has no mark at all
+_SAID = "(?:said|asked|cried|replied|answered|shouted|whispered|exclaimed|added|called)"
+_REPORTED = re.compile(
+    rf"[,!?]['’]? (?:{_SAID} (?:(?:the|a|an|his|her|my|little|old) |[A-Z])\w+|(?:he|she|they) {_SAID}\s*(?:[.,]|$))"
+)
+_NESTED = re.compile(r"(?:^|\s)(?:['‘\"“]|'')\w")
 _SINGLE_SPEECH = re.compile(r"[,.!?…—]['’](?=\s|$)", re.MULTILINE)
 _ANY_OPENING = re.compile(r"(?:^|(?<=\s))(?:[\"“'‘]|'')(?=\w)|[\"“”„]", re.MULTILINE)
 _ANY_DOUBLE = re.compile("[\"“”„]|''")
@@ -93,11 +100,18 @@ class _Deed(Enum):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class _Event:
-    """A mark (``mark``), or else the end of a paragraph. ``fresh``: no mark yet in this paragraph."""
+    """A mark (``mark``), or else the end of a paragraph.
+
+    ``over_page``  whether the next paragraph is on another page
+    ``after_gap``  whether the paragraph before the mark's has no mark
+    ``reported``   whether the words from the last mark to the paragraph's end say who spoke
+    """
 
     block: Block
     mark: Mark | None = None
     over_page: bool = False
+    after_gap: bool = False
+    reported: bool = False
 
 
 _Step = tuple[float, bool, tuple[_Deed, ...]]  # cost, state before, what happens
@@ -107,8 +121,8 @@ def quotations_of(book: Book) -> Quotations:
     """Read all quotation marks of the book's story."""
     blocks = blocks_of(book)
     double = speaks_in_doubles(book)
-    doubles, strays = _read(blocks, double=True)
-    singles, loose = _read(blocks, double=False)
+    doubles, strays = _read(book, blocks, double=True)
+    singles, loose = _read(book, blocks, double=False)
     return Quotations(
         double=double,
         doubles=doubles,
@@ -129,17 +143,27 @@ def speaks_in_doubles(book: Book) -> bool:
 
 
 def _read(
-    blocks: Sequence[Block], *, double: bool
+    book: Book, blocks: Sequence[Block], *, double: bool
 ) -> tuple[tuple[Quotation, ...], tuple[Mark, ...]]:
-    events = list(_events(blocks, double=double))
+    events = list(_events(book, blocks, double=double))
     return _gather(events, _best(events))
 
 
-def _events(blocks: Sequence[Block], *, double: bool) -> Iterator[_Event]:
+def _events(book: Book, blocks: Sequence[Block], *, double: bool) -> Iterator[_Event]:
+    gap = False
     for at, block in enumerate(blocks):
-        yield from (_Event(block=block, mark=m) for m in block.marks if m.double is double)
-        last = at + 1 == len(blocks)
-        yield _Event(block=block, over_page=not last and blocks[at + 1].page != block.page)
+        marks = [mark for mark in block.marks if mark.double is double]
+        yield from (_Event(block=block, mark=mark, after_gap=gap) for mark in marks)
+        tail = marks[-1].span.end if marks else block.start
+        words = book.page(block.page).prose[tail : block.end]
+        over_page = at + 1 < len(blocks) and blocks[at + 1].page != block.page
+        yield _Event(block=block, over_page=over_page, reported=bool(marks) and _reported(words))
+        gap = not marks
+
+
+def _reported(words: str) -> bool:
+    """Whether a plain *said the fox* ends the speech, and none of a story told in speech."""
+    return _REPORTED.search(words) is not None and _NESTED.search(words) is None
 
 
 def _best(events: Sequence[_Event]) -> list[tuple[_Deed, ...]]:
@@ -175,7 +199,8 @@ def _choices(event: _Event, *, inside: bool) -> Iterator[_Step]:
         yield mark.closing, False, (_Deed.CLOSE,)
         yield _LOST + mark.opening, True, (_Deed.BREAK_OFF, _Deed.OPEN)
         if mark.first:
-            yield mark.opening, True, (_Deed.REOPEN,)
+            gap = _REOPENED_AFTER_GAP if event.after_gap else 0.0
+            yield gap + mark.opening, True, (_Deed.REOPEN,)
     else:
         yield mark.opening, True, (_Deed.OPEN,)
         yield _LOST + mark.closing, False, (_Deed.CLOSE,)
@@ -186,7 +211,8 @@ def _at_paragraph_end(event: _Event, *, inside: bool) -> Iterator[_Step]:
         yield 0.0, False, (_Deed.CARRY,)
         return
     yield _LOST, False, (_Deed.BREAK_OFF,)
-    yield (_CARRIED_OVER_PAGE if event.over_page else _CARRIED), True, (_Deed.CARRY,)
+    cost = _CARRIED_OVER_PAGE if event.over_page else _CARRIED
+    yield _CARRIED_PAST_REPORT if event.reported else cost, True, (_Deed.CARRY,)
 
 
 def _gather(

@@ -91,7 +91,7 @@ def _sure(match: re.Match[str], prose: str, *, spoken: bool) -> float:
         return _sure_after_stop(match, prose[: match.end("stop")], rest)
     if spoken or match["marks"] or reports(rest, loosely=True) or match["word"] not in _SUBJECTS:
         return 0.0
-    before = re.split(r"[.!?…\n\"“”]", prose[: match.start()])[-1]
+    before = re.split(r"[.!?…\n\"“”,:;–—]", prose[: match.start()])[-1]
     return 0.6 if len(before.split()) > 3 and not _CRY.search(before) else 0.0
 
 

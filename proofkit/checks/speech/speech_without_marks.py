@@ -24,7 +24,7 @@ import re
 from collections.abc import Iterable, Iterator
 
 from proofkit.analysis import Analysis
-from proofkit.book import Book, Span
+from proofkit.book import Book, Page, Span
 from proofkit.checks.check import Need
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
@@ -36,9 +36,12 @@ NAME = "speech/speech-without-marks"
 NEEDS = frozenset({Need.TEXT})
 
 _MANY = 3
-_VERB = r"(?:said|says|asked|asks|shouted|shouts|cried|cries|replied|replies|answered|answers|called out|yelled|whispered|sang|sings|screamed|exclaimed|thought)"
+_VERB = r"(?:said|says|asked|asks|shouted|shouts|cried|cries|replied|replies|answered|answers|called out|yelled|whispered|sang|sings|screamed|exclaimed)"
 _BROUGHT_IN = re.compile(
     rf"\b{_VERB}(?: (?:to )?(?:him|her|them|it|the \w+|his \w+|her \w+|[A-Z]\w+))?(?::|(?<=\w),) (?=[A-Z][a-z'’]*\b)"
+)
+_FOLLOWED = re.compile(
+    r"(?<=[^\W\d_]),(?= ?(?:said|asked|replied|answered|cried|shouted) (?:the|a|his|her|[Mm]rs?\b|[A-Z]))"
 )
 _MARK = re.compile("[\"“”‘„«]|(?<!\\w)'|''")
 
@@ -68,8 +71,10 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterable[Issue]:
 
 
 def _places(book: Book) -> Iterator[Span]:
+    """Words in person that a reporting clause brings in, or that one follows."""
     for page in book.pages:
         prose = page.prose
+        yield from _followed(page)
         for match in _BROUGHT_IN.finditer(prose):
             spans = sentence_spans(prose[match.end() :].split("\n\n")[0])
             if not spans or not speaks_in_person(prose[match.end() :][: spans[0][1]]):
@@ -83,3 +88,14 @@ def _places(book: Book) -> Iterator[Span]:
             words = prose[match.end() : match.end() + end].rstrip()
             if not _MARK.search(words):
                 yield page.span(match.end(), match.end() + len(words))
+
+
+def _followed(page: Page) -> Iterator[Span]:
+    """Sentences without any mark, in the first or second person, before *said the fox*."""
+    for match in _FOLLOWED.finditer(page.prose):
+        before = page.prose[: match.end()]
+        start, _ = sentence_spans(before.rpartition("\n")[2])[-1]
+        start += len(before) - len(before.rpartition("\n")[2])
+        words = before[start:]
+        if speaks_in_person(words) and not _MARK.search(words) and '"' not in words:
+            yield page.span(start, match.end())

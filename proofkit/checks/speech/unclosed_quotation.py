@@ -4,7 +4,8 @@ What it finds
     An opening quotation mark that no closing one answers before the next speech opens or the
     paragraph ends, looked for over pages too. A speech of several paragraphs, each with its opening
     mark and only the last with a closing one, is right and left alone. Where the mark belongs is a
-    question of sense: the likeliest place is shown.
+    question of sense: the likeliest place is shown. A short speech that opens again in the next
+    paragraph is asked about.
 
 Why a reader minds
     Whoever reads aloud does not know when to change back to the narrator's voice.
@@ -47,6 +48,9 @@ _BARE = re.compile(
 _TOLD = re.compile(
     r",(?= (?:he|she|they|the \w+)(?: however| then)?,? (?:\w+ed|was|were|had|did|went|ran|came|took|sat)\b)"
 )
+# Characters: long speeches are told in several paragraphs, short ones are answered.
+_LONG, _SHORT = 250, 130
+_ENDS = (".", "!", "?", "…", ",")
 _LAST_WORD = re.compile(r"\S+\s*$")
 
 
@@ -54,11 +58,40 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterable[Issue]:
     """Yield each speech without its closing mark, at the likeliest place for it."""
     quotations = quotations_of(book)
     for quotation in quotations.speech:
-        if quotation.opening is not None and quotation.closing is None and quotation.parts:
-            yield from _issue(book, quotation, quotation.opening)
+        if quotation.opening is None or not quotation.parts:
+            continue
+        if quotation.closing is None:
+            yield from _unclosed(book, quotation, quotation.opening)
+        elif len(quotation.reopenings) == 1:
+            yield from _opened_twice(book, quotation, quotation.opening, quotation.closing)
 
 
-def _issue(book: Book, quotation: Quotation, opening: Mark) -> Iterator[Issue]:
+def _opened_twice(
+    book: Book, quotation: Quotation, opening: Mark, closing: Mark
+) -> Iterator[Issue]:
+    """A short speech and another in the next paragraph: two speakers rather than one long speech."""
+    first, page = quotation.parts[0], book.page(closing.span.page)
+    words = book.quote(first).rstrip()
+    if first.page != page.number or "\n" in words or len(words) > _LONG or words[-1:] not in _ENDS:
+        return
+    after = page.prose[closing.span.end : paragraph_at(page, closing.span.start)[1]]
+    answered = reports(after)
+    if not answered and len(words) > _SHORT:
+        return
+    last = words.split()[-1]
+    yield issue_at(
+        book,
+        page.span(first.start + len(words) - len(last), first.start + len(words)),
+        check=NAME,
+        tier=Tier.QUERY,
+        message="speech opens again before it has closed",
+        suggestions=[last + _CLOSERS.get(opening.text, opening.text)],
+        confidence=0.7 if answered else 0.5,
+        related=[opening.span, quotation.reopenings[0].span],
+    )
+
+
+def _unclosed(book: Book, quotation: Quotation, opening: Mark) -> Iterator[Issue]:
     part = quotation.parts[-1]
     page = book.page(part.page)
     end = part.end if _next_is_mark(page, part.end) else paragraph_at(page, part.start)[1]
@@ -73,6 +106,8 @@ def _issue(book: Book, quotation: Quotation, opening: Mark) -> Iterator[Issue]:
     start = part.start + word.start()
     comma = length < len(inner) and last[-1].isalnum() and reports(inner[length:])
     if last.endswith(("?,", "!,")):
+        last = last[:-1]
+    if mark in ('"', "”") and last[-1] in "'’" and not last[-2:-1].isalnum():
         last = last[:-1]
     yield issue_at(
         book,
