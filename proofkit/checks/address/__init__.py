@@ -1,0 +1,1 @@
+"""Address: the names by which one character speaks to another."""

@@ -1,0 +1,1 @@
+"""Grammar: the words and forms that go together, and those that don't."""
