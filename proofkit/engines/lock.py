@@ -21,7 +21,7 @@ _VERSION = "6.8"
 _ROOTS = ("languagetool-server", "language-en", "language-es", "language-ca", "language-pt")
 # Found by watching which files Java loads classes and data from while it checks sixty pages of
 # English; the answers are those of the complete set of some 170 files.
-_NEEDED = frozenset({
+NEEDED = frozenset({
     "commons-lang3", "commons-logging", "commons-pool2", "commons-text", "english-pos-dict",
     "failureaccess", "fastutil-core", "grpc-api", "guava", "hppc", "indriya", "jackson-core",
     "jakarta.xml.bind-api", "jcl-over-slf4j", "language-ca", "language-detector", "language-en",
@@ -55,8 +55,8 @@ def write_lock(file: Path = LOCK_FILE) -> None:
     """Resolve the engine, fetch the files that are needed, and write the lock file."""
     with tempfile.TemporaryDirectory() as folder:
         context = MavenContext(repo_cache=Path(folder), timeout=_TIMEOUT)
-        found = {a.artifactId: a for a in _resolved(context) if a.artifactId in _NEEDED}
-        lacking = sorted(_NEEDED - found.keys())
+        found = {a.artifactId: a for a in _resolved(context) if a.artifactId in NEEDED}
+        lacking = sorted(NEEDED - found.keys())
         if lacking:
             raise SystemExit(f"The engine's own list no longer has: {', '.join(lacking)}")
         entries = [_entry(found[name]) for name in sorted(found)]

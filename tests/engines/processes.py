@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import time
 
-import psutil  # type: ignore[import-untyped]  # comes with the grammar engine's library
+import psutil
 
 
 def javas() -> list[int]:

@@ -9,6 +9,7 @@ from pathlib import Path
 import pytest
 
 from proofkit.engines.folders import cache_folder
+from proofkit.engines.grammar_engine import GrammarEngine
 from proofkit.engines.jars import (
     FETCH_STAGE,
     EngineLock,
@@ -16,6 +17,7 @@ from proofkit.engines.jars import (
     ensure_jars,
     missing_jars,
 )
+from proofkit.engines.lock import NEEDED
 from proofkit.engines.trouble import EngineTrouble
 from proofkit.progress import silent
 from tests.engines.registry import CONTENT, Registry, lock, running_registry
@@ -48,6 +50,7 @@ def _names(folder: Path) -> list[str]:
 
 def test_the_lock_names_every_file_by_size_and_sum() -> None:
     jars = engine_lock().jars
+    assert {jar.artifact for jar in jars} == NEEDED
     assert len({jar.name for jar in jars}) == len(jars) == 45
     assert all(len(jar.sha256) == 64 and jar.size > 0 for jar in jars)
     assert 40_000_000 < engine_lock().size < 50_000_000
@@ -182,5 +185,25 @@ def test_a_stop_ends_the_fetch(registry: Registry, barn: EngineLock) -> None:
 
     with pytest.raises(KeyboardInterrupt):
         ensure_jars(barn, stop)
+    assert registry.served
+    assert missing_jars(barn) == barn.jars
+
+
+def test_a_run_that_ends_does_not_wait_for_its_fetch(
+    registry: Registry, barn: EngineLock, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("proofkit.engines.grammar_engine.engine_lock", lambda: barn)
+    began = threading.Event()
+
+    def slow(stage: str, done: int, total: int) -> None:  # noqa: ARG001 - as every progress
+        began.set()
+        time.sleep(0.2)
+
+    engine = GrammarEngine(address=None, progress=slow)
+    engine.start()
+    assert began.wait(10)
+    closing = time.monotonic()
+    engine.close()
+    assert time.monotonic() - closing < 5  # all pieces together would take fifteen seconds
     assert registry.served
     assert missing_jars(barn) == barn.jars
