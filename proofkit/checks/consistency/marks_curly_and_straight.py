@@ -21,7 +21,8 @@ When to let it stand
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
+from itertools import pairwise
 
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Span
@@ -56,16 +57,38 @@ def _issue(book: Book, curly: list[Span], straight: list[Span]) -> Issue:
     fewer, more = (curly, straight) if len(curly) < len(straight) else (straight, curly)
     shape, other = ("curly", "straight") if fewer is curly else ("straight", "curly")
     times = "once" if len(more) == 1 else f"{len(more)} times"
+    together = _in_one_word(book, fewer)
+    first, last = together[0], together[-1]
+    turned = _straight if fewer is curly else _curly
     return issue_at(
         book,
-        fewer[0],
+        Span(page=first.page, start=first.start, end=last.end),
         check=NAME,
         tier=Tier.ERROR if len(more) >= 3 * len(fewer) else Tier.QUERY,
         message=f"a {shape} mark; elsewhere the book has {other} ones ({times})",
-        suggestions=(_straight(book, fewer[0]) if fewer is curly else _curly(book, fewer[0]),),
+        suggestions=(_turned(book, together, turned),),
         confidence=0.9,
-        related=fewer[1:],
+        related=fewer[len(together) :],
     )
+
+
+def _in_one_word(book: Book, marks: list[Span]) -> list[Span]:
+    """The first mark, and those that stand in the same run without a space: "More!" has two."""
+    first = marks[0]
+    text = book.page(first.page).prose
+    return [
+        mark
+        for mark in marks
+        if mark.page == first.page and not re.search(r"\s", text[first.start : mark.end])
+    ]
+
+
+def _turned(book: Book, marks: list[Span], turned: Callable[[Book, Span], str]) -> str:
+    parts = [turned(book, marks[0])]
+    for before, mark in pairwise(marks):
+        parts.append(book.page(mark.page).text[before.end : mark.start])
+        parts.append(turned(book, mark))
+    return "".join(parts)
 
 
 def _straight(book: Book, span: Span) -> str:
