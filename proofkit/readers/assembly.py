@@ -36,13 +36,15 @@ def book_of(source: Source, path: Path) -> Book:
 
 
 def _page(leaf: Leaf, number: int, width: int, text_labels: bool) -> Page:  # noqa: FBT001
-    text, paragraphs, notes = "", [], []
+    texts: list[str] = []
+    paragraphs: list[Paragraph] = []
+    notes: list[tuple[int, int]] = []
     for block in leaf.blocks:
         own = joined(block.text, width)
         if not own:
             continue
-        start = len(text) + 2 if text else 0
-        text = f"{text}\n\n{own}" if text else own
+        start = paragraphs[-1].end + 2 if paragraphs else 0
+        texts.append(own)
         role = block.role or Role.STORY
         if role is Role.STORY:
             ranges = note_ranges(own, text_labels=text_labels)
@@ -58,7 +60,7 @@ def _page(leaf: Leaf, number: int, width: int, text_labels: bool) -> Page:  # no
         )
     return Page(
         number=number,
-        text=text,
+        text="\n\n".join(texts),
         paragraphs=tuple(paragraphs),
         label=leaf.label,
         folios=folios_of(leaf),

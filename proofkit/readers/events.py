@@ -6,6 +6,7 @@ line of a block is enough, since authors put a mark and its text into one paragr
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 
@@ -15,6 +16,7 @@ from proofkit.readers.marks import BARE, Mark, mark_in, matter_mark, number_mark
 
 Event = Block | Mark | Part | Break
 
+_LINE_END = re.compile(f"([{SOFT}\n])")
 _LONGEST_LABEL = 90
 
 
@@ -100,9 +102,5 @@ def at_line(block: Block, index: int) -> Block:
 
 def _lines(text: str) -> Iterator[tuple[str, str]]:
     """The lines of a block, each with the line end after it."""
-    at = 0
-    for index, character in enumerate(text):
-        if character in {SOFT, "\n"}:
-            yield text[at:index], character
-            at = index + 1
-    yield text[at:], ""
+    parts = _LINE_END.split(text)
+    yield from zip(parts[::2], [*parts[1::2], ""], strict=True)

@@ -9,9 +9,55 @@ from proofkit.book import Book
 # Frequent in English and rare as spellings in the languages that share its letters; words such as
 # "in", "is", "die", "on" and "man", which others have too, are left out.
 _SMALL_WORDS = frozenset(
-    "the and of to that it his her she they with for you said but from this there are what when not "
-    "were my your have who out would could then into down him them their one little all like very "
-    "where how because been which about".split()
+    [
+        "the",
+        "and",
+        "of",
+        "to",
+        "that",
+        "it",
+        "his",
+        "her",
+        "she",
+        "they",
+        "with",
+        "for",
+        "you",
+        "said",
+        "but",
+        "from",
+        "this",
+        "there",
+        "are",
+        "what",
+        "when",
+        "not",
+        "were",
+        "my",
+        "your",
+        "have",
+        "who",
+        "out",
+        "would",
+        "could",
+        "then",
+        "into",
+        "down",
+        "him",
+        "them",
+        "their",
+        "one",
+        "little",
+        "all",
+        "like",
+        "very",
+        "where",
+        "how",
+        "because",
+        "been",
+        "which",
+        "about",
+    ]
 )
 _WORD = re.compile(r"[^\W\d_]+")
 # English stories have about 3 in 10, other European languages under 1 in 25.

@@ -42,7 +42,10 @@ def read_markdown(data: bytes, name: str) -> Source:
 
 def _blocks(text: str, line: int) -> Iterator[Block]:
     """The blocks of every part between form feeds; ``line`` is the first one's number."""
-    parser = MarkdownIt("commonmark").enable("table").disable(["code", "reference"])
+    # What is nested deeper than this bound is dropped; the standard bound of 20 is too near.
+    parser = (
+        MarkdownIt("commonmark", {"maxNesting": 100}).enable("table").disable(["code", "reference"])
+    )
     for index, part in enumerate(text.split("\f")):
         if index:
             yield Block(text="", before=Break.PAGE)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import subprocess  # noqa: TID251 - only a fresh interpreter shows what reading loads
 import sys
 from pathlib import Path
 
@@ -74,8 +75,6 @@ def test_reading_it_loads_no_other_formats_library(tmp_path: Path) -> None:
     )
     path = tmp_path / "goose.md"
     path.write_text("Tick.\n", encoding="utf-8")
-    import subprocess
-
     done = subprocess.run(
         [sys.executable, "-c", code, str(path)], capture_output=True, text=True, check=True
     )

@@ -85,7 +85,7 @@ def test_tracked_changes_are_read_as_accepted(tmp_path: Path) -> None:
         tmp_path,
         paragraph(
             run("The goose ")
-            + f'<w:del w:author="Una" w:date="1"><w:r><w:delText>sad</w:delText></w:r></w:del>'
+            + '<w:del w:author="Una" w:date="1"><w:r><w:delText>sad</w:delText></w:r></w:del>'
             + f'<w:ins w:author="Una" w:date="1">{run("sat")}</w:ins>'
             + run(" down.")
         ),
