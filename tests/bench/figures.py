@@ -55,9 +55,9 @@ def detection() -> None:
     """Score the reports on all forty books with the shared ruler."""
     with tempfile.TemporaryDirectory() as folder:
         _check(_books(), Path(folder), fresh_memory=False)
+        ruler = [sys.executable, str(BENCH / "score_books.py"), "--json", "--books", str(BOOKS)]
         scored = subprocess.run(
-            [sys.executable, str(BENCH / "score_books.py"), "--books", str(BOOKS)]
-            + ["--marks", str(MARKS), "--reports", folder, "--json"],
+            [*ruler, "--marks", str(MARKS), "--reports", folder],
             capture_output=True,
             text=True,
             check=True,
