@@ -32,6 +32,8 @@ from wordfreq import zipf_frequency
 HERE = Path(__file__).parent
 LARGEST = 70
 LARGEST_UNUSUAL = 60
+# Plurals of pronouns, a Hebrew letter: in a story each is a contraction without its apostrophe.
+NOT_IN_STORIES = frozenset({"ain", "heres", "hes", "shes", "whats"})
 # Frequencies are Zipf values, powers of ten: 3 apart is a thousand times.
 FREQUENT = 4.0
 THOUSAND_TIMES = 3.0
@@ -46,7 +48,7 @@ def main(folder: Path) -> None:
     british = words(folder, ("british", "british_z", "british_variant_1"), plain)
     american = words(folder, ("american", "variant_1"), plain)
     large = words(folder, ("english", "british", "american"), plain, smallest=LARGEST)
-    slips = slips_among(large, (english | british | american) - large)
+    slips = slips_among(large, (english | british | american) - large) | NOT_IN_STORIES
     both = (english | (british & american) | supplement) - slips
     unusual = words(folder, ("variant_2", "british_variant_2"), plain, largest=LARGEST_UNUSUAL)
     blocks = {
