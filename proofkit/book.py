@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import StrEnum
 
 # A word for counting is a run without white space that holds a letter or a digit, so that
@@ -67,6 +67,7 @@ class Page:
     ``spread``   the number of the spread it lies on, or None where spreads are unknown or it has none
     ``role``     what most of the page is
     ``notes``    ranges inside STORY paragraphs that are notes to the illustrator, in brackets
+    ``prose``    the text with all that is not story blanked by spaces: offsets stay the same
     """
 
     number: int
@@ -78,13 +79,13 @@ class Page:
     role: Role = Role.STORY
     notes: tuple[tuple[int, int], ...] = ()
 
-    @property
-    def prose(self) -> str:
-        """The page's text with all that is not story blanked by spaces: offsets stay the same."""
+    # Worked out once: checks ask for it at every mark of a page that may be as long as a novel.
+    prose: str = field(init=False, repr=False, compare=False)
+
+    def __post_init__(self) -> None:
         aside = [(p.start, p.end) for p in self.paragraphs if p.role is not Role.STORY]
-        if not aside and not self.notes:
-            return self.text
-        return blanked(self.text, (*aside, *self.notes))
+        prose = blanked(self.text, (*aside, *self.notes)) if aside or self.notes else self.text
+        object.__setattr__(self, "prose", prose)
 
     @property
     def words(self) -> int:
