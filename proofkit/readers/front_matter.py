@@ -9,27 +9,16 @@ from proofkit.book import Role, count_words
 from proofkit.readers.blocks import SOFT, Block, plain
 from proofkit.readers.events import at_line
 from proofkit.readers.pagination import Leaf
+from proofkit.readers.titles import is_author, is_name, is_sentence, title_of, title_words
 
-_TITLE_LABEL = re.compile(r"(?:working )?title\s*:\s*", re.IGNORECASE)
-_STYLED_TITLE = re.compile(r"^(?:book )?title$|^titel$|^titre$", re.IGNORECASE)
-_STYLED_SUBTITLE = re.compile(r"^subtitle$", re.IGNORECASE)
-_AUTHOR = re.compile(
-    r"(?:(?:(?:a|an) )?(?:story|tale|text|words|picture book|written|retold|told|adapted|translated"
-    r"|illustrat(?:ed|ions)|pictures|drawn)(?: (?:and|&) (?:illustrat(?:ed|ions)|pictures))? )?by:? (?P<name>.+)"
-    r"|(?:author|text|words|story|illustrat(?:or|ions?)|pictures)\s*:\s*(?P<labelled>.+)",
-    re.IGNORECASE | re.DOTALL,
-)
-_NAME = re.compile(
-    r"(?:[A-ZÀ-Þ][\w’'.-]*|and|&|de|van|von|der|den|la|le|di|da|of|the|illustrated|by|pictures|,)"
-    r"(?:,?\s+(?:[A-ZÀ-Þ][\w’'.-]*|and|&|de|van|von|der|den|la|le|di|da|illustrated|pictures|by))*"
-)
 _DEDICATION = re.compile(
     r"(?:for|to) (?:[A-ZÀ-Þ]|my |our |all |every|the (?:children|child|real|memory|one)|those |anyone "
     r"|you\b)|in (?:loving )?memory of |dedicated to |(?:with )?(?:love|thanks) (?:and \w+ )?to ",
 )
-# A dedication has no statement of its own: what a verb of the past does in it hangs on "who".
+# A dedication makes no statement of its own: what a verb does in it hangs on "who".
 _STATEMENT = re.compile(
-    r"\b(?:was|were|had|did|said|went|came|saw|looked|lived|wanted|could|would|is|are|it|he|she|they)\b"
+    r"\b(?:was|were|had|have|has|did|does|do|said|went|came|saw|got|made|took|ate|ran|sat|put|gave|can"
+    r"|will|could|would|is|are|it|he|she|they|we|I|(?!beloved)[a-z]+ed)\b"
 )
 _ABOUT_MANUSCRIPT = re.compile(
     r"\bwords?\b.*\d|\d.*\bwords\b|\bword count\b|\bages?\b.*\d|\bpicture book\b|\bmanuscript\b|\bdraft\b"
@@ -37,44 +26,8 @@ _ABOUT_MANUSCRIPT = re.compile(
     r"|\bsubmi(?:tted|ssion)\b|\bagent\b|\bversion \d",
     re.IGNORECASE,
 )
-_LONGEST_TITLE = 14
+_MOST_LINES_OF_A_TITLE_PAGE = 12
 _LONGEST_DEDICATION = 30
-
-
-def title_of(blocks: list[Block], *, alone: bool, known: str) -> int | None:
-    """Which of the first blocks is the title, or None.
-
-    ``alone``: nothing but front matter stands there, so a short first line is enough. ``known`` is
-    the title that the file's properties give.
-    """
-    for index, block in enumerate(blocks):
-        if _STYLED_TITLE.match(block.style) or _TITLE_LABEL.match(plain(block.text)):
-            return index
-    for index, block in enumerate(blocks):
-        if block.level == 1:
-            return index
-    first = next((i for i, b in enumerate(blocks) if b.role is None), None)
-    if first is None or not _short(blocks[first]):
-        return None
-    text = plain(blocks[first].text)
-    followed = first + 1 < len(blocks) and is_author(blocks[first + 1])
-    by_itself = alone and not is_dedication(blocks[first]) and not _ABOUT_MANUSCRIPT.search(text)
-    same = bool(known) and text.casefold() == known.casefold()
-    return first if followed or by_itself or same or _looks_like_title(blocks, first) else None
-
-
-def title_words(block: Block) -> str:
-    """The title itself, without "Title:" before it."""
-    return _TITLE_LABEL.sub("", " ".join(plain(block.text).split()), count=1)
-
-
-def is_author(block: Block) -> bool:
-    """Whether a block is a line such as "by Jo Lane" or "Illustrations: Ann Fox"."""
-    text = plain(block.text)
-    found = _AUTHOR.fullmatch(text)
-    if found is None or count_words(text) > 16:
-        return False
-    return bool(_NAME.fullmatch((found["name"] or found["labelled"]).strip(" .")))
 
 
 def is_dedication(block: Block) -> bool:
@@ -89,22 +42,24 @@ def is_dedication(block: Block) -> bool:
     )
 
 
-def is_front(leaf: Leaf, known: str) -> bool:
-    """Whether a leaf by itself is a title page: a title or an author line, and no sentence."""
-    open_blocks = [b for b in _with_title_apart(leaf.blocks) if b.role is None]
-    if not open_blocks or len(open_blocks) > 12:
+def is_front(leaf: Leaf, known: str, *, first: bool) -> bool:
+    """Whether a leaf by itself is a title page: a title or an author line, and no sentence.
+
+    ``known`` is the title as far as it is known. On any leaf but the ``first`` unnumbered one, the
+    title must be that or have an author line, since a page of the story may look like a title.
+    """
+    blocks = [b for b in _with_title_apart(leaf.blocks) if b.role is None]
+    texts = [plain(block.text) for block in blocks]
+    if not blocks or len(blocks) > _MOST_LINES_OF_A_TITLE_PAGE:
         return False
-    if any(
-        count_words(block.text) >= 8 and not _no_sentence(plain(block.text))
-        for block in open_blocks
-    ):
+    if any(is_sentence(text) and count_words(text) >= 8 for text in texts):
         return False
-    if any(map(is_author, open_blocks)):
+    if any(map(is_author, blocks)):
         return True
-    at = title_of(open_blocks, alone=False, known=known)
-    return at is not None and all(
-        _no_sentence(plain(b.text)) for i, b in enumerate(open_blocks) if i != at
-    )
+    if known and texts[0].casefold() == known.casefold():
+        return True
+    at = title_of(blocks, alone=False, known=known) if first else None
+    return at is not None and not any(map(is_sentence, texts[:at] + texts[at + 1 :]))
 
 
 def mark_front(leaf: Leaf, *, alone: bool, known: str) -> str:
@@ -146,48 +101,19 @@ def _front_role(
     blocks: list[Block], index: int, *, after_title: int | None, alone: bool
 ) -> Role | None:
     block = blocks[index]
-    if _STYLED_SUBTITLE.match(block.style):
+    if block.style.casefold() == "subtitle":
         return Role.TITLE
     if block.style.casefold() == "author" or is_author(block):
         return Role.AUTHOR
-    if alone and after_title == index - 1 and _is_name(block):
+    if alone and after_title == index - 1 and is_name(block):
         return Role.AUTHOR
     text = plain(block.text)
     if (alone or after_title is not None) and is_dedication(block):
         return Role.DEDICATION
-    if count_words(text) <= 25 and _ABOUT_MANUSCRIPT.search(text) and (alone or _no_sentence(text)):
+    if (
+        count_words(text) <= 25
+        and _ABOUT_MANUSCRIPT.search(text)
+        and (alone or not is_sentence(text))
+    ):
         return Role.NOTE
     return Role.NOTE if alone else None
-
-
-def _is_name(block: Block) -> bool:
-    text = plain(block.text)
-    return 2 <= count_words(text) <= 4 and bool(_NAME.fullmatch(text))
-
-
-def _no_sentence(text: str) -> bool:
-    return not text.endswith((".", "!", "?", "”", '"', "’", "'"))
-
-
-def _short(block: Block) -> bool:
-    text = plain(block.text)
-    return 0 < count_words(text) <= _LONGEST_TITLE and not text.endswith((".", ",", ";", ":"))
-
-
-def _looks_like_title(blocks: list[Block], first: int) -> bool:
-    """A first line in capitals or with capital words, before longer text."""
-    text = plain(blocks[first].text)
-    words = [
-        word
-        for word in re.findall(r"[^\W\d_][\w’'-]*", text)
-        if len(word) > 3 or word == word.upper()
-    ]
-    if not words or text[:1] in "“\"‘'" or text[-1] in '”"':
-        return False
-    capital = all(word[0].isupper() for word in words)
-    after = [block for block in blocks[first + 1 : first + 2] if not _is_name(block)]
-    return (
-        capital
-        and _no_sentence(text)
-        and all(count_words(plain(block.text)) > count_words(text) for block in after)
-    )

@@ -13,10 +13,11 @@ from proofkit.readers.back_matter import (
     with_back_matter,
 )
 from proofkit.readers.blocks import Block, plain
-from proofkit.readers.front_matter import is_author, is_dedication, is_front, mark_front
+from proofkit.readers.front_matter import is_dedication, is_front, mark_front
 from proofkit.readers.marks import Kind
 from proofkit.readers.notes import with_notes
 from proofkit.readers.pagination import Leaf, Scheme
+from proofkit.readers.titles import is_author
 
 _LONGEST_HEADING = 12
 
@@ -69,7 +70,7 @@ def _mark_front(leaves: list[Leaf], scheme: Scheme, known: str) -> str:
         if before_marks and not _story_before(leaf, leaves):
             leaf.aside = True
             title = mark_front(leaf, alone=True, known=title or known) or title
-        elif is_front(leaf, title or known):
+        elif is_front(leaf, title or known, first=index == 0 and leaf.mark is None):
             title = mark_front(leaf, alone=True, known=title or known) or title
         elif _is_dedication_leaf(leaf) and index:
             leaf.blocks = [replace(b, role=b.role or Role.DEDICATION) for b in leaf.blocks]
