@@ -37,7 +37,7 @@ def issue(
 
 
 def test_every_error_stands_before_every_query() -> None:
-    doubtful = issue("pond", check="grammar/comma", confidence=0.4)
+    doubtful = issue("pond", check="grammar/comma-after-opening", confidence=0.4)
     sure = issue("snial", "snail", tier=Tier.QUERY, confidence=0.99)
     assert ranked(BOOK, [sure, doubtful]) == (doubtful, sure)
 
@@ -54,8 +54,8 @@ def test_of_two_as_grave_the_surer_is_first() -> None:
         ("grammar/confused-words", "sentences/missing-stop"),
         ("sentences/missing-stop", "spacing/space-before-stop"),
         ("speech/missing-closing-mark", "spacing/space-before-stop"),
-        ("spacing/space-before-stop", "marks/straight-among-curly"),
-        ("marks/straight-among-curly", "grammar/comma"),
+        ("spacing/space-before-stop", "marks/doubled-mark"),
+        ("marks/doubled-mark", "grammar/comma-after-opening"),
     ],
 )
 def test_of_two_as_sure_the_more_embarrassing_is_first(graver: str, lighter: str) -> None:
@@ -86,7 +86,15 @@ def test_a_slip_in_a_note_comes_after_the_same_slip_in_the_story() -> None:
 
 def test_an_unknown_family_has_the_usual_weight_and_a_known_one_its_own() -> None:
     assert weight("weather/rain") == weight("tides/low")
-    assert weight("grammar/comma") < weight("grammar/some-new-check") < weight("spelling/new")
+    assert (
+        weight("grammar/comma-after-opening")
+        < weight("grammar/some-new-check")
+        < weight("spelling/new")
+    )
+
+
+def test_every_family_of_checks_has_a_weight_of_its_own() -> None:
+    assert all(weight(name) != weight("unknown/family") for name in check_names())
 
 
 def test_no_check_is_weightless_or_more_than_whole() -> None:
@@ -119,7 +127,7 @@ def test_the_same_reading_given_twice_is_one_issue_on_the_fewer_words() -> None:
 
 
 def test_of_two_as_sure_the_graver_stays() -> None:
-    comma = issue("the the", "the, the", check="grammar/comma")
+    comma = issue("the the", "the, the", check="grammar/comma-after-opening")
     twice = issue("the the", "the", check="repetition/repeated-word")
     assert without_rivals([comma, twice]) == (twice,)
 
@@ -129,7 +137,7 @@ def test_a_remark_on_a_whole_page_leaves_its_words_to_others() -> None:
     long_page = issue_at(
         book_of(text + " " + text),
         Span(page=1, start=0, end=2 * len(text) + 1),
-        check="length/page-too-long",
+        check="reading/heavy-page",
         tier=Tier.QUERY,
         message="a long page for this age",
         confidence=0.9,

@@ -33,12 +33,12 @@ _MODULES: tuple[str, ...] = (
     "grammar.counted_noun",
     "grammar.double_negative",
     "grammar.extra_word",
-    "grammar.missing_article",
     "grammar.missing_word",
     "grammar.number",
     "grammar.phrase",
     "grammar.preposition",
     "grammar.pronoun",
+    "grammar.small_word",
     "grammar.sound_alike",
     "grammar.two_verbs",
     "grammar.verb_form",
@@ -77,6 +77,7 @@ _MODULES: tuple[str, ...] = (
     "speech.unclosed_quotation",
     "spelling.joined_words",
     "spelling.misspelling",
+    "spelling.name_in_lower_case",
     "spelling.split_compound",
 )
 

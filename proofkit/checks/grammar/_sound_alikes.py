@@ -39,7 +39,7 @@ piece: \b(?:a|another|one|big|little|small|large|last|every|tiny) ‹peace› of
 pieces: \b‹peaces› of\b
 peace: \b‹piece› and quiet\b
 breath: \b(?:deep|a big|a long|his last|of|out of|her last) ‹breathe›\b
-breathe: \b(?:could|couldn't|can|can't|cannot|to|not) ‹breath›(?! of| test)\b
+breathe: \b(?:could|couldn't|can|can't|cannot|to|not) ‹breath›(?! of| test|-)\b
 quiet: \b(?:be|keep|kept|very|so|too|as|stay|stayed) ‹quite›(?=[.,!?]| as a mouse| as mice| and still)
 quiet: \b‹quite› as a mouse\b
 quietly: \b(?:very|so|as|sat|crept|tiptoed) ‹quitely›\b
@@ -48,8 +48,8 @@ hear: \b(?:can|can't|could|couldn't|didn't|did|to|cannot) ‹here› (?:the|my|h
 her: \b(?:shook|nodded|turned|lifted|raised|closed|opened|held|hung|lost|rubbed|washed|took|put|packed) ‹here› (?:head|eyes|hand|hands|face|nose|ears|hair|hat|coat|mother|bag|way)\b
 their: \b(?:with|of|in|on|all|put|took|lost|held|opened|shut|waved|shook|wagged|washed|brushed|left|up) ‹there› (?:own|hands|eyes|hats|coats|shoes|heads|tails|mother|father|parents|friends|teeth|toys|house|home|names|wings|noses|faces|beds|ears|feet|mum|dad|boots|bags)\b
 there: \b‹their› (?:is|was|were|are|once|lived|stood|wasn't|isn't|aren't|weren't|came) (?:a|an|the|no|once|two|three|many|some|nothing|nobody|not|another)\b
-they're: \b‹(?:their|there)› (?:going to (?:be|have|eat|get|play|sleep|see|find|make)|coming home|running away)\b
-you're: \b‹your› (?:late|lost|very|so|too|all right|a good|a very|a big|a clever|the best|my best|here)(?=[.,!?]| \w+ (?:boy|girl|friend|bear|dog|cat)\b)
+they're: (?:^|[.!?,;] ?|["“‘] ?|\band |\bwhen |\bthat )‹(?:their|there)› (?:going to (?:be|have|eat|get|play|sleep|see|find|make)|coming home|running away)\b
+you're: \b‹your› (?:late|lost|all right|a good|a very|a big|a clever|the best|my best|here)(?=[.,!?]| \w+ (?:boy|girl|friend|bear|dog|cat)\b)
 you're: (?:^|[.!?] |["“‘'])‹your› welcome\b
 your: \b(?:is|was|it's|in|on|with|to|of|for|take|get|put|wash|brush|eat|finish|under|that's) ‹you're› (?:own|hat|coat|shoes|bed|turn|mum|mother|dad|father|name|head|hand|hands|house|tail|tea|dinner|teeth|hair|toys|boots|nose)\b
 it's: \b‹its› (?:a|an|the|too|raining|snowing|just|all right|my|your|mine|been|going|no use|getting|me|you)\b(?! own)
@@ -82,12 +82,12 @@ flowers: \b(?:picked|bunch|vase|bunches|some|of|the|pretty|with|wild) (?:of |som
 sea: \b(?:by|in|into|across|over|under|to|deep blue|on|of) the (?:deep |blue |wide |deep blue )?‹see›(?![ -]saw)\b
 see: \b(?:can|could|can't|couldn't|you|didn't|will|let's|I) ‹sea› (?:the|a|my|his|her|you|me|him|them|it|what|if|that|how|anything|something)\b
 sun: \bthe ‹son› (?:shone|rose|set|came out|went down|came up|was shining|is shining|began to)\b
-knight: \b(?:brave|good|wicked|bold|white|black) ‹night› (?:in|and|on|who|rode|drew|fought|said|called) (?:shining|armour|armor|his|a|he|horseback|out|sir)\b
+knight: \b(?:brave|wicked|bold|white|black) ‹night› (?:in|and|on|who|rode|drew|fought|said|called) (?:shining|armour|armor|his|a|he|horseback|out|sir)\b
 would: \b(?:I|he|she|they|we|you|it|who|that) ‹wood› (?:like|be|not|have|never|go|come|love|always|say|do|make|take|give)\b
 would: \b‹wood› (?:you|he|she|they) (?:like|please|come|be|have)\b
 wood: \b(?:of|the|through|into|in) (?:the )?‹would›(?=[.!?] [A-Z])
 write: \b(?:to|can|could|will|I'll|must|and) ‹right› (?:a|an) (?:letter|story|book|note|card|poem|list|song|name)\b
-right: \b‹write› (?:away|now|behind|next to|in front|hand|side|up to)\b
+right: \b‹write› (?:away|now|behind|next to|in front|hand|side)\b
 week: \b(?:every|last|next|all|each) ‹weak›(?= later| ago| before| after| he| she| they| the|[.,!?])
 meet: \b(?:to|nice to|pleased to|happy to|glad to|will|let's|I'll|come and) ‹meat› (?:you|him|her|them|me|us|the|a|my|his|at|on)\b
 meat: \b(?:piece|lump|bit|chunk|slice|pieces|some|of|raw|cooked|fresh) (?:of )?‹meet›(?=[.,!?]| and)
@@ -103,29 +103,30 @@ desert: \b(?:in|across|through|into|over) the (?:hot |dry |sandy )?‹dessert›
 clothes: \b(?:put on|took off|washed|new|clean|OWN|warm) ‹cloths›(?= and| on| off| in| to| were| was|[.,!?])
 lightning: \b(?:thunder and|flash of|bolt of|struck by|flashes of|fork of) ‹lightening›\b
 dining: \b‹dinning›[ -](?:room|table|hall)\b
-lose: \b(?:to|not|don't|didn't|will|won't|never|can't|might|you'll|could) ‹loose› (?:OWN|it|a|any|time|hope)\b
+lose: \b(?:to|not|don't|didn't|will|won't|never|can't|might|you'll|could) ‹loose› (?:it|a|any|time|hope)\b
 loose: \b(?:a|OWN|came|come|the|very) ‹lose›(?= tooth| teeth|[.,!?])
 choose: \b(?:to|did not|didn't|could|can|couldn't|can't|must) ‹chose›(?! as)\b
 chose: \b(?:he|she|it) ‹choose› (?:the|a|an|to)\b
 then: \b(?:and|just|but|since|until|till|now and) ‹than› (?:he|she|they|the|it|one|a|we|I|suddenly|ran|went|all|another)\b
+then: (?:^|[.!?]["”’]?\s|\n)‹than› (?:he|she|they|we|I|the|it|one|a|an|all|came|suddenly|there|his|her)\b
 than: \b(?:bigger|smaller|taller|faster|stronger|better|older|younger|louder|longer|higher|happier|rather|other|worse|braver|cleverer|wiser|richer) ‹then› (?:THE|me|him|you|us|them|I|he|she|any|all|ever|anyone|anything|before|usual)\b
 past: \b(?:WENT|flown|walk|hurrying) ‹passed› (?:THE|me|him|us|them|it|two|three)\b
 passed: \b(?:he|she|they|we|days|weeks|years|months|time|and) ‹past› (?:by|quickly|slowly|away)(?=[.,!?])
-too: \b(?:BE|far|felt|looked|got) ‹to› (?:big|small|tired|late|hot|cold|heavy|high|scared|young|short|tall|hungry|busy|sad|far|long|loud|dark|afraid|much|many|little|weak|full|shy|small|deep|fast|proud|wide|fat|thin|hard|sleepy|ill|happy)(?! (?:and|or)\b)\b
+too: \b(?:BE|far|felt|looked|got) ‹to› (?:big|small|tired|late|hot|cold|heavy|high|scared|young|short|tall|hungry|busy|sad|far|loud|dark|afraid|much|many|little|weak|full|shy|small|deep|fast|proud|wide|fat|thin|hard|sleepy|ill|happy)(?! (?:and|or)\b)\b
 to: \b(?:want|wants|wanted|had|have|has|went|started|began|going|tried|like|likes|liked|loved|need|needed|used) ‹too› (?:go|be|see|play|eat|sleep|run|the|find|help|make|get|come|do|have|say|fly|swim|look|know|take|cry|sing|dance|live)\b
 two: \b(?:the|these|those) ‹(?:to|too)› (?:friends|brothers|sisters|boys|girls|children|birds|mice|dogs|cats|bears|eggs|feet|legs|hands|eyes|days|years|weeks|men|women|hours|minutes)\b
-every: \b‹ever› (?:day|morning|night|evening|week|year|time|one of|single)\b(?! (?:since|long|after))
+every: \b‹ever› (?:day|morning|night|evening|week|year|time|single)\b(?! (?:since|long|after))
 ever: \bhappily ‹every› after\b
 goodbye: \b(?:said|say|saying|waved|wave|waving|kissed) ‹(?:good buy|good-buy|goodbuy)›\b
 where: \b‹were› (?:are|is|do|does|did) (?:you|he|she|they|we|the|my|your|his|her|it)\b
 were: \b(?:they|we|you) ‹where› (?:very|so|all|both|going|not|happy|sad|playing|too|hungry|asleep|lost|afraid|tired|running|never|always|sitting|eating)\b
 sail: \b(?:to|set|can|could|would|will) ‹sale› (?:the|away|across|off|over|round|to|on|for)\b
 sew: \b(?:to|can|could|will) ‹(?:sow|so)› (?:a|the|on) (?:\w+ )?(?:button|buttons|dress|hem|patch|shirt|quilt)\b
-angel: \b(?:little|guardian|like an|Christmas) ‹angle›\b
+angel: \b(?:little|guardian|like an|Christmas) ‹angle›\b(?!-)
 prey: \bbirds? of ‹pray›\b
 queue: \b(?:in|join|joined|of) (?:the|a) (?:long )?‹cue› (?:for|of|at|outside)\b
 reins: \b(?:held|pulled|took|let go of|on) the ‹(?:rains|reigns)›\b
-steal: \b(?:to|tried to|will|would|could|not) ‹steel› (?:the|a|it|my|his|her|them|some|from)\b
+steal: \b(?:to|tried to|will|would|could|not) ‹steel› (?:the|a|it|them|some|from)\b
 waist: \b(?:round|around) (?:OWN) ‹waste›\b
 waste: \b(?:not|don't|to) ‹waist› (?:of|time|any|it|your|food|water)\b
 weather: \b(?:the|good|bad|fine|cold|hot|lovely|stormy|rainy|sunny) ‹whether› (?:was|is|got|had|turned|changed|today)\b
