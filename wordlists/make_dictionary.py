@@ -6,7 +6,8 @@ The folder is the one that Debian's package ``scowl`` (2020.12.07-2) unpacks; it
 ``dictionary-licence.txt``. Words are taken up to SCOWL's size 70, its author's "large": size 80 adds
 real misspellings ("belive", "publically", "wich"), and size 60 lacks words that stories need. Of
 size 70, words are left out that lie one slip from a word a thousand times more frequent ("stroy",
-"diaster", "calender"): in a picture book they are that slip.
+"diaster", "calender"): in a picture book they are that slip. A rare word that is a well-known name in
+lower case ("english" in billiards) is left out as well.
 
 The file has one block for each kind of word, a line ``# kind`` and then one word a line:
 
@@ -37,6 +38,7 @@ NOT_IN_STORIES = frozenset({"ain", "heres", "hes", "shes", "whats"})
 # Frequencies are Zipf values, powers of ten: 3 apart is a thousand times.
 FREQUENT = 4.0
 THOUSAND_TIMES = 3.0
+WELL_KNOWN = 3.9
 
 
 def main(folder: Path) -> None:
@@ -49,7 +51,8 @@ def main(folder: Path) -> None:
     american = words(folder, ("american", "variant_1"), plain)
     large = words(folder, ("english", "british", "american"), plain, smallest=LARGEST)
     slips = slips_among(large, (english | british | american) - large) | NOT_IN_STORIES
-    both = (english | (british & american) | supplement) - slips
+    slips |= names_in_lower_case(folder) - supplement
+    both = ((english | (british & american)) - slips) | supplement
     unusual = words(folder, ("variant_2", "british_variant_2"), plain, largest=LARGEST_UNUSUAL)
     blocks = {
         "both": both,
@@ -79,6 +82,17 @@ def words(
             if smallest <= int(path.suffix[1:]) <= largest:
                 found.update(path.read_text("latin-1").split())
     return {word for word in found if not word.endswith("'s")} | (found & {"let's", "it's"})
+
+
+def names_in_lower_case(folder: Path) -> set[str]:
+    """Words beyond SCOWL's size 40 that are the lower case of a well-known name."""
+    well_known = words(folder, kinds=("upper", "proper-names"), largest=60)
+    common = words(folder, kinds=("words",), largest=40)
+    return {
+        name.lower()
+        for name in well_known
+        if name.lower() not in common and zipf_frequency(name, "en") >= WELL_KNOWN
+    }
 
 
 def slips_among(rare: set[str], usual: set[str]) -> set[str]:

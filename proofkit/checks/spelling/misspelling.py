@@ -168,7 +168,7 @@ def _issue(book: Book, span: Span, times: int, meant: tuple[Candidate, ...]) -> 
         span,
         check=NAME,
         tier=Tier.ERROR if confidence >= 0.6 else Tier.QUERY,
-        message="not a word the dictionary has",
+        message="no dictionary has this word",
         suggestions=[in_case_of(form, c.word) for c in meant[:_SUGGESTIONS]],
         confidence=confidence,
     )
