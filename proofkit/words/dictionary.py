@@ -82,6 +82,8 @@ class Dictionary:
         lower = word.lower()
         if word in self.abbreviations or self.is_name(word):
             return True
+        if word.isupper() and word.capitalize() in self.abbreviations:
+            return True
         if any(lower in known for known in lists):
             return True
         stem = _stem(lower)

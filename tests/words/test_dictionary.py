@@ -15,7 +15,7 @@ BRITISH, AMERICAN = dictionary(English.BRITISH), dictionary(English.AMERICAN)
         *("don't", "don’t", "o’clock", "they’ve", "ma'am", "let's", "couldn’t"),
         *("whirr-tick", "half-past", "b-b-but", "self-raising", "ice‑cream"),
         *("Africa", "Africa’s", "AFRICA", "African", "Monday", "Mondays", "Joneses", "Christmas"),
-        *("Mr", "Dr", "TV", "km", "2nd", "1920s", "café", "naïve"),
+        *("Mr", "Dr", "DR", "TV", "km", "2nd", "1920s", "café", "naïve"),
         *("gonna", "dunno", "ain't", "splosh", "vroom", "atishoo", "yippee", "mum", "mama"),
     ],
 )
