@@ -26,6 +26,7 @@ _MODULES: tuple[str, ...] = (
     "grammar.agreement",
     "grammar.apostrophe",
     "grammar.article",
+    "grammar.child_form",
     "grammar.comma_after_opening",
     "grammar.comma_between_clauses",
     "grammar.comparison",

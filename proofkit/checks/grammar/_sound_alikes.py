@@ -136,6 +136,24 @@ son: \b(?:OWN|king's|youngest|eldest|only|oldest) ‹sun› (?:was called|who|na
 ate: \b(?:he|she|they|it|and) ‹eight› (?:the|a|all|it|up|his|her|their|some|them|everything)\b
 won: \b(?:he|she|they|we|I|who) ‹one› (?:the (?:race|prize|game|match|cup|contest)|a (?:prize|medal|race)|first)\b
 wear: \b(?:to|will|must|can|always|not|didn't|don't) ‹ware› (?:a|his|her|my|it|them) ?(?:hat|coat|dress|shoes|crown|boots|cap|scarf)?\b
+advice: \b(?:good|some|bad|wise|great|of|this|that) ‹advise›\b(?! (?:me|you|him|her|us|them)\b)
+knight: \b(?:the|a|brave) ‹night› (?:rode (?:his|her|a|the|away|off|on)|drew his|and his horse|in armour|galloped)\b
+their: (?:^|[.!?] )‹there› (?:house|mother|father|mum|dad|nest|tent|boat|cottage) (?:is|was|had|were|said|lay|looked)\b
+of: \bafraid ‹off›\b
+quiet: \b(?:was|were|as|so|is|be) ‹quite› as a (?:mouse|stone|lamb|leaf|feather|cat|shadow|snowflake)\b
+hand: \b(?:put|held|raised|lifted|shook|took|holding|waved|holds|hold) (?:his|her|my|your) ‹had›\b
+his: \b(?:put|took off|lost|shook|raised|closed|opened|held|lifted|washed|put on) ‹he› (?:hat|head|hand|hands|eyes|mouth|coat|shoes|nose|arms|face|finger|foot|feet)\b
+in: \b(?:lived|lives|slept|sat|hid) ‹it› (?:a|the) (?:\w+ )?(?:house|hut|forest|hole|tree|castle|village|town|cave|nest|bed|box|chair|garden|shed|shoe|barn|tent|wood|woods|cottage|jar|bushes|bush)\b
+upon: \bonce ‹(?:open|apon|up on)› a time\b
+sat: \b(?:he|she|king|queen|bird|cat|owl|they) ‹set› (?:on|in|by) (?:his|her|the|a|their) (?:throne|chair|bed|branch|stool|nest|log|rock|sofa|knee|lap|fence)\b
+fell: \b(?:he|she|they|it|I|we|and|soon|children|baby|quickly|once) ‹felt› (?:fast )?asleep\b
+knot: \b(?:tied|tie|tying) (?:\w+ ){1,3}(?:in|into) (?:a|the) (?:tight |big )?‹not›(?=[.,!?]| and)
+barely: \b(?:could|can|was|had) ‹barley› (?:walk|see|hear|move|stand|breathe|speak|believe|wait|fit|reach|keep|touch|lift)\b
+flower: ‹flour› in (?:a|the|her|his) (?:vase|hair|garden|field|meadow)\b
+break: \b(?:to|will|can|not|didn't|might|don't) ‹brake› (?:it|the (?:egg|eggs|glass|window|ice|rules|spell|chain|rope|branch|toy|vase|plate))\b
+broke: \b(?:it|he|she|and|glass|branch|egg|plate|vase) ‹brook›(?=[.,!?]| the| into| in two| off)
+led: \b(?:he|she|they|path|road|that|who|it|and) ‹lead› (?:them|him|her|us|me) (?:to|through|into|down|up|away|home|out|across)\b
+chased: \b(?:cat|dog|he|she|they|fox|wolf|lion) ‹chaste› (?:the|him|her|it|them|after)\b
 """
 
 
