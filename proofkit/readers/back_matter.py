@@ -7,14 +7,19 @@ from collections import Counter
 from dataclasses import replace
 
 from proofkit.book import Role, count_words
-from proofkit.readers.blocks import Block, Break, plain
-from proofkit.readers.marks import number_mark
+from proofkit.readers.blocks import SOFT, Block, Break, plain
+from proofkit.readers.marks import Mark, mark_in, number_mark
 from proofkit.readers.pagination import Leaf
 
+# What only an imprint says, and what it says in words that a story may use as well.
 _IMPRINT = re.compile(
-    r"©|\(c\)\s*\d{4}|\bcopyright\b|\ball rights reserved\b|\bISBN\b|\bfirst published\b|\blicen[cs]e\s*:"
-    r"|\bpublished by\b|\bprinted (?:and bound )?(?:in|by)\b|\bbritish library\b|\blibrary of congress\b"
-    r"|\bmoral rights?\b|\bno part of this (?:book|publication)\b|\bcreative commons\b",
+    r"©|\(c\)\s*\d{4}|\bcopyright (?:\d{4}|page|holder|©)|\ball rights reserved\b|\bISBN\b.*\d"
+    r"|\blicen[cs]e\s*:|\bbritish library\b|\blibrary of congress\b|\bmoral rights?\b"
+    r"|\bno part of this (?:book|publication)\b|\bcreative commons\b",
+    re.IGNORECASE | re.DOTALL,
+)
+_PERHAPS_IMPRINT = re.compile(
+    r"\bfirst published\b|\bpublished (?:by|in)\b|\bprinted (?:and bound )?(?:in|by)\b|\bcopyright\b",
     re.IGNORECASE,
 )
 _CREDIT = re.compile(
@@ -23,12 +28,17 @@ _CREDIT = re.compile(
     re.IGNORECASE,
 )
 _BACK_HEADING = re.compile(
-    r"(?:about|meet) the (?:author|illustrator|author and (?:the )?illustrator|book|story|artist)s?"
-    r"|(?:author|illustrator)[’']?s?[’']? (?:note|bio|biography)s?|biograph(?:y|ies)|acknowledge?ments?"
-    r"|with thanks|thanks|glossary|(?:discussion )?questions(?: to (?:talk|think) about)?|discussion guide"
-    r"|activit(?:y|ies)|(?:a )?notes? (?:for|from|to) (?:the )?(?:parents?|teachers?|grown[- ]?ups?|carers?"
-    r"|adults?|author|readers?).*|did you know\??|fun facts|bibliography|sources|further reading"
-    r"|back matter|also by .*|other books by .*|copyright|imprint|colophon",
+    r"(?:about|meet) the (?:author|illustrator|author and (?:the )?illustrator|artist)s?"
+    r"|(?:author|illustrator)[’']?s?[’']? (?:note|bio|biography)s?|acknowledge?ments?|glossary"
+    r"|(?:discussion )?questions(?: to (?:talk|think) about)|discussion (?:guide|questions)"
+    r"|(?:a )?notes? (?:for|from|to) (?:the )?(?:parents?|teachers?|grown[- ]?ups?|carers?|adults?|author"
+    r"|readers?)|bibliography|further reading|back matter|imprint|colophon",
+    re.IGNORECASE,
+)
+# A story may have such a line too, so it must look like a heading.
+_PERHAPS_BACK_HEADING = re.compile(
+    r"about the (?:book|story)|biograph(?:y|ies)|(?:with )?thanks|questions|activit(?:y|ies)"
+    r"|did you know\??|fun facts|sources|also by .*|other books by .*|copyright",
     re.IGNORECASE,
 )
 _PAGE_NUMBER = re.compile(r"(?:\bpage\s*)?\d{1,3}\s*$|^\s*\d{1,3}(?=\s*[|/·•–—-])", re.IGNORECASE)
@@ -41,21 +51,31 @@ _LONGEST_HEADING = 12
 def mark_imprint(leaf: Leaf) -> None:
     """Give an imprint its role: the whole leaf where most of its lines are of that kind, else lines."""
     open_blocks = [block for block in leaf.blocks if block.role is None]
-    signs = [bool(_IMPRINT.search(block.text)) for block in open_blocks]
-    credits_ = [bool(_CREDIT.fullmatch(plain(block.text))) for block in open_blocks]
-    if not any(signs):
+    sure = sum(bool(_IMPRINT.search(block.text)) for block in open_blocks)
+    perhaps = sum(
+        bool(_PERHAPS_IMPRINT.search(block.text) or _CREDIT.fullmatch(plain(block.text)))
+        for block in open_blocks
+        if not _IMPRINT.search(block.text)
+    )
+    if not sure:
         return
-    whole = sum(s or c for s, c in zip(signs, credits_, strict=True)) * 2 >= len(open_blocks)
+    whole = (sure + perhaps) * 2 >= len(open_blocks)
     for index, block in enumerate(leaf.blocks):
-        sign = bool(_IMPRINT.search(block.text)) and count_words(block.text) <= _MOST_IMPRINT_WORDS
-        if block.role is None and (whole or sign):
+        line = bool(_IMPRINT.search(block.text)) and count_words(block.text) <= _MOST_IMPRINT_WORDS
+        if block.role is None and (whole or line):
             leaf.blocks[index] = replace(block, role=Role.IMPRINT)
 
 
 def is_back_heading(block: Block) -> bool:
-    """Whether a block heads back matter: "About the author", "Glossary"."""
-    text = plain(block.text).strip("*_[]:. ")
-    return block.role is None and bool(_BACK_HEADING.fullmatch(text))
+    """Whether a block heads back matter: "About the author"; weaker words only where set as a heading."""
+    first_line = re.split(rf"[{SOFT}\n]", block.text, maxsplit=1)[0]
+    text = first_line.strip(" \t*_[]:.")
+    if block.role is not None:
+        return False
+    set_apart = block.level > 0 or block.bold
+    return bool(
+        _BACK_HEADING.fullmatch(text) or (set_apart and _PERHAPS_BACK_HEADING.fullmatch(text))
+    )
 
 
 def with_back_matter(leaves: list[Leaf], *, split: bool) -> list[Leaf]:
@@ -90,7 +110,7 @@ def _heading_at(leaf: Leaf, *, after: int) -> int | None:
     for index, block in enumerate(leaf.blocks):
         if index < after:
             continue
-        if is_back_heading(block) and count_words(block.text) <= _LONGEST_HEADING:
+        if is_back_heading(block):
             return index
         if index and block.before is Break.PAGE and block.role is Role.IMPRINT:
             return index
@@ -109,7 +129,8 @@ def mark_folios(leaves: list[Leaf]) -> None:
     places = []
     for leaf in leaves:
         for index in {0, len(leaf.blocks) - 1} if leaf.blocks else ():
-            mark = number_mark(plain(leaf.blocks[index].text))
+            text = plain(leaf.blocks[index].text)
+            mark = number_mark(text) or _whole_mark(text)
             if mark and leaf.blocks[index].role is None:
                 places.append((leaf, index, mark.numbers[0]))
     numbers = [number for _, _, number in places]
@@ -117,6 +138,11 @@ def mark_folios(leaves: list[Leaf]) -> None:
         return
     for leaf, index, _ in places:
         leaf.blocks[index] = replace(leaf.blocks[index], role=Role.FOLIO)
+
+
+def _whole_mark(text: str) -> Mark | None:
+    mark = mark_in(text)
+    return mark if mark and not mark.rest else None
 
 
 def mark_running_heads(leaves: list[Leaf], title: str) -> None:

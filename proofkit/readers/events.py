@@ -22,8 +22,9 @@ _LONGEST_LABEL = 90
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Reading:
-    """Which lines count as marks: numbers alone, "Title page" and the like, "Left:" and "Right:"."""
+    """Which lines count as marks: "Page 3" and the like, numbers alone, "Title page" and the like, "Left:" and "Right:"."""
 
+    labels: bool = True
     numbers: bool = False
     matters: bool = False
     sides: bool = False
@@ -73,7 +74,8 @@ def _found(
     short = len(line) <= _LONGEST_LABEL
     if not (first or short):
         return None
-    mark = mark_in(line, heading=short and (block.level > 0 or block.bold))
+    heading = short and (block.level > 0 or block.bold)
+    mark = mark_in(line, heading=heading) if reading.labels else None
     if mark is None and short:
         mark = _minor_mark(line, reading)
     if mark:

@@ -44,7 +44,9 @@ _NUMBERS = {word: value for value, word in enumerate(_ONES, 1)} | {
 }
 _NUMBERS |= {"twenty": 20, "thirty": 30, "forty": 40}
 _NUMBER = r"(?:\d{1,3}|" + "|".join(sorted(_NUMBERS, key=len, reverse=True)) + r")(?!\w)"
-_RANGE = rf"(?P<first>{_NUMBER})(?:\s*(?:[-–—/&+]|,(?=\s)|and\b|to\b)\s*(?P<last>{_NUMBER}))?"
+_RANGE = (
+    rf"(?P<first>{_NUMBER})(?:\s*(?P<between>[-–—/&+]|,(?=\s)|and\b|to\b)\s*(?P<last>{_NUMBER}))?"
+)
 _SPREAD = r"double[- ]?(?:page[- ]?)?spreads?|double[- ]?pages?|dps|spreads?|openings?"
 _PAGE = r"pages?|pgs?\.?|pp?\.?"
 _SIDE = r"(?P<side>left|right|verso|recto|lh|rh)(?:[- ]?(?:hand)?(?:[- ]?(?:page|side))?)?"
@@ -60,15 +62,18 @@ _REST = re.compile(
     r"[*_]{0,3}(?:\s*(?:[:)\]}]|\.(?=\s|$)|[–—]|\s-(?=\s)|[-=~|]+(?=\s*$))[*_]{0,3}\s*"
     r"|\s+(?=[(\[{])|\s*\t\s*|(?<=[*_])\s+|\s*$)"
 )
+_SPACE = re.compile(r"\s+")
 _NUMBER_ALONE = re.compile(rf"{_RANGE}\s*[.):]?", re.IGNORECASE)
 _SIDE_ALONE = re.compile(rf"{_SIDE}(?P<end>\s*:|\s+[–—-](?=\s)|\.?(?=\s*$))\s*", re.IGNORECASE)
+_THROUGH = {"-", "–", "—", "to"}
+_LONGEST_RANGE = 12
 _OPEN, _CLOSE = "[({<", "])}>"
 _ORNAMENT = "*_#=~-–—•|+ \t"
 
 _MATTERS = (
     (r"(?:half[- ]?)?title(?:[- ]page)?", Role.TITLE),
     (
-        r"copyright(?: page)?(?:(?: and|,| &| /) dedication)?|imprint(?: page)?|colophon",
+        r"copyright(?: page)?|imprint(?: page)?|colophon",
         Role.IMPRINT,
     ),
     (r"dedication(?: page)?", Role.DEDICATION),
@@ -81,6 +86,7 @@ _MATTERS = (
     ),
 )
 _MATTER = tuple((re.compile(pattern, re.IGNORECASE), role) for pattern, role in _MATTERS)
+_LIST = re.compile(r"\s*(?:,|/|&|\band\b)\s*")
 _WORDLESS = re.compile(
     r"(?:(?:illustration|picture|art|image)s? only|no (?:text|words)|wordless|blank)\.?",
     re.IGNORECASE,
@@ -101,7 +107,7 @@ class Kind(StrEnum):
 class Mark:
     """A page mark. ``label`` is the author's words without brackets, ornaments and final colon.
 
-    ``numbers``  the numbers it counts with, one or two
+    ``numbers``  the numbers it counts with; "1–3" gives all three
     ``folios``   the page numbers it gives; for "Spread 2 (pages 4–5)" those in brackets
     ``part``     the side of the spread that it names
     ``role``     what the page is, where the mark says so ("Page 1: title page")
@@ -138,8 +144,12 @@ def matter_mark(line: str) -> Mark | None:
 
 
 def matter_named(words: str) -> Role | None:
-    """The role of the page that some words name, such as "copyright page"."""
-    return next((role for pattern, role in _MATTER if pattern.fullmatch(words.strip())), None)
+    """The role of the page that some words name, such as "copyright page"; of several, the first's."""
+    roles = [
+        next((role for pattern, role in _MATTER if pattern.fullmatch(part.strip())), None)
+        for part in _LIST.split(words.strip())
+    ]
+    return roles[0] if all(roles) else None
 
 
 def number_mark(line: str) -> Mark | None:
@@ -177,7 +187,7 @@ def _bracketed(line: str) -> Mark | None:
     after = _worded(after.lstrip(_ORNAMENT + ":."))
     if mark.rest:
         return None if after else replace(mark, aside=True)
-    return _with_rest(mark, after)
+    return _with_rest(mark, after, whole=f"{mark.label} {after}")
 
 
 def _numbered(line: str, found: re.Match[str], *, heading: bool) -> Mark | None:
@@ -188,6 +198,8 @@ def _numbered(line: str, found: re.Match[str], *, heading: bool) -> Mark | None:
     if spread and (too := _FOLIOS_TOO.match(line, at)):
         folios, at = _numbers(too), too.end()
     rest = _REST.match(line, at)
+    if rest is None and matter_named(line[at:]):
+        rest = _SPACE.match(line, at)
     if rest is None or 0 in numbers:
         return None
     mark = Mark(
@@ -198,16 +210,20 @@ def _numbered(line: str, found: re.Match[str], *, heading: bool) -> Mark | None:
         part=_part(found["side"]) if found["side"] else None,
     )
     after = _worded(line[rest.end() :])
+    whole = line.rstrip(_ORNAMENT + ":.")
     if heading and after and matter_named(after.strip("()[]")) is None:
-        return replace(mark, label=line.rstrip(_ORNAMENT + ":."))
-    return _with_rest(mark, after)
+        return replace(mark, label=whole)
+    return _with_rest(mark, after, whole=whole)
 
 
-def _with_rest(mark: Mark, rest: str) -> Mark:
-    """The mark with what follows on its line: text, or words that say what the page is."""
+def _with_rest(mark: Mark, rest: str, *, whole: str) -> Mark:
+    """The mark with what follows on its line: text, or words that say what the page is.
+
+    ``whole`` is the label where the words belong to it.
+    """
     named = rest.strip(" ()[].")
     if role := matter_named(named):
-        return replace(mark, label=f"{mark.label}: {named}", role=role)
+        return replace(mark, label=whole, role=role)
     return replace(mark, rest=rest, aside=bool(_WORDLESS.fullmatch(named)))
 
 
@@ -218,7 +234,11 @@ def _worded(rest: str) -> str:
 
 def _numbers(found: re.Match[str]) -> tuple[int, ...]:
     words = [word.lower() for word in (found["first"], found["last"]) if word]
-    return tuple(_NUMBERS[word] if word in _NUMBERS else int(word) for word in words)
+    numbers = tuple(_NUMBERS[word] if word in _NUMBERS else int(word) for word in words)
+    between = (found["between"] or "").lower()
+    if len(numbers) == 2 and between in _THROUGH and 1 < numbers[1] - numbers[0] < _LONGEST_RANGE:
+        return tuple(range(numbers[0], numbers[1] + 1))
+    return numbers
 
 
 def _part(side: str) -> Part:

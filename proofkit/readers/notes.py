@@ -17,6 +17,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 from dataclasses import replace
+from itertools import pairwise
 
 from proofkit.book import Role
 from proofkit.readers.blocks import Block, plain
@@ -39,11 +40,8 @@ _DIRECTION = re.compile(
     r"|wordless|no (?:text|words)|double[- ]page|full[- ]page|vignettes?)\b)[^()]*\)[.]?",
     re.IGNORECASE,
 )
-_BRACKETED = re.compile(r"[\[{].*[\]}][.]?", re.DOTALL)
-_INLINE_BRACKETS = re.compile(
-    r"(?<!\w)(?:\[[^\[\]]*[^\W\d_][^\[\]]*\]|\{[^{}]*[^\W\d_][^{}]*\})(?!\w)"
-)
-_INLINE_ROUND = re.compile(rf"\(\s*{_OPENING}[^()]*\)", re.IGNORECASE)
+_LETTER = re.compile(r"[^\W\d_]")
+_BRACKETS = {"[": "]", "{": "}", "(": ")"}
 _INLINE_LINE = re.compile(
     r"(?:^|(?<=[.!?…”\"’'] ))(?:illustrations?|illustrator|illos?|illus\.?|art(?:work)?)"
     rf"(?:{_SUFFIX})?:.*$",
@@ -80,8 +78,8 @@ def has_text_labels(blocks: Iterable[Block]) -> bool:
 
 def note_ranges(text: str, *, text_labels: bool) -> list[tuple[int, int]]:
     """The stretches of a story paragraph that are notes, in order and apart."""
-    patterns = (_INLINE_BRACKETS, _INLINE_ROUND, _INLINE_LINE)
-    found = [match.span() for pattern in patterns for match in pattern.finditer(text)]
+    found = [span for span in _brackets(text) if _is_bracketed_note(text, *span)]
+    found += [match.span() for match in _INLINE_LINE.finditer(text)]
     if text_labels and (label := _TEXT_LABEL.match(text)):
         found.append(label.span())
     return _apart(sorted(found))
@@ -90,15 +88,35 @@ def note_ranges(text: str, *, text_labels: bool) -> list[tuple[int, int]]:
 def _is_note(block: Block, text: str) -> bool:
     if _STYLE.search(block.style):
         return True
-    if _BRACKETED.fullmatch(text) and _INLINE_BRACKETS.sub("", text).strip(" .") == "":
-        return True
     if _NOTE.match(text):
         return "\n" not in block.text
-    if _DIRECTION.fullmatch(text):
-        return True
-    return (
-        text.endswith((")", ").")) and bool(_NOTE_IN_BRACKETS.match(text)) and text.count("(") == 1
-    )
+    spans = _brackets(text)
+    between = "".join(text[end:start] for (_, end), (start, _) in pairwise(spans))
+    if not spans or spans[0][0] > 0 or (between + text[spans[-1][1] :]).strip(" ."):
+        return False
+    return bool(_DIRECTION.fullmatch(text)) or all(_is_bracketed_note(text, *s) for s in spans)
+
+
+def _brackets(text: str) -> list[tuple[int, int]]:
+    """The outermost pairs of brackets, in order."""
+    found: list[tuple[int, int]] = []
+    open_: list[tuple[str, int]] = []
+    for at, character in enumerate(text):
+        if character in _BRACKETS:
+            open_.append((_BRACKETS[character], at))
+        elif open_ and character == open_[-1][0]:
+            _, start = open_.pop()
+            if not open_:
+                found.append((start, at + 1))
+    return found
+
+
+def _is_bracketed_note(text: str, start: int, end: int) -> bool:
+    """Square and curly brackets hold a note unless they stand inside a word; round ones if it says so."""
+    if text[start] == "(":
+        return bool(_NOTE_IN_BRACKETS.match(text[start:end]))
+    inside_word = text[start - 1 : start].isalnum() or text[end : end + 1].isalnum()
+    return not inside_word and bool(_LETTER.search(text[start:end]))
 
 
 def _across_paragraphs(blocks: list[Block]) -> list[Block]:

@@ -21,7 +21,7 @@ from itertools import pairwise
 from proofkit.book import count_words
 from proofkit.readers.blocks import Block, Break, Part, plain
 from proofkit.readers.events import Event, Reading, events_of
-from proofkit.readers.marks import Kind, Mark, number_mark
+from proofkit.readers.marks import BARE, Kind, Mark, number_mark
 
 # A view of a picture book holds far fewer words; longer parts are chapters.
 MOST_WORDS_OF_A_VIEW = 250
@@ -65,6 +65,7 @@ def leaves_of(blocks: Sequence[Block]) -> tuple[list[Leaf], Scheme]:
     """The leaves of a manuscript, and what marked them."""
     scheme = _scheme(list(events_of(blocks, Reading())))
     reading = Reading(
+        labels=scheme is not Scheme.BREAKS,
         numbers=scheme is Scheme.NUMBERS,
         matters=scheme in {Scheme.MARKS, Scheme.NUMBERS},
         sides=scheme is not Scheme.NOTHING,
@@ -81,7 +82,8 @@ def _leaves(events: Sequence[Event], scheme: Scheme) -> list[Leaf]:
     broke = False
     for event in events:
         if isinstance(event, Mark):
-            leaves.append(Leaf(mark=event, part=event.part))
+            mark = _with_mark_before(leaves, event)
+            leaves.append(Leaf(mark=mark, part=mark.part))
             starts.marked = True
         elif isinstance(event, Part):
             _turn(leaves, event)
@@ -91,6 +93,20 @@ def _leaves(events: Sequence[Event], scheme: Scheme) -> list[Leaf]:
             leaves.append(Leaf())
         broke = event is Break.PAGE
     return leaves
+
+
+def _with_mark_before(leaves: list[Leaf], mark: Mark) -> Mark:
+    """The mark, and what a mark right above it adds: an empty heading nothing, a number its number."""
+    above = leaves[-1]
+    if above.mark is None or above.blocks:
+        return mark
+    if above.mark is BARE and mark is not BARE:
+        leaves.pop()
+    elif mark.kind is Kind.MATTER and above.mark.role is None:
+        leaves.pop()
+        label = f"{above.mark.label}: {mark.label}"
+        return replace(above.mark, label=label, role=mark.role)
+    return mark
 
 
 class _StartsPage:
@@ -125,16 +141,48 @@ def _scheme(events: Sequence[Event]) -> Scheme:
     blocks = [event for event in events if isinstance(event, Block)]
     words = sum(count_words(block.text) for block in blocks)
     marks = sum(isinstance(event, Mark) and event.kind is not Kind.MATTER for event in events)
+    breaks = Break.PAGE in _inner(events)
+    if breaks and _at_page_ends(events):
+        return Scheme.BREAKS
     if marks and words <= marks * _MOST_WORDS_TO_A_MARK:
         return Scheme.MARKS
-    if Break.PAGE in _inner(events):
-        return Scheme.BREAKS
+    if breaks:
+        return Scheme.NUMBERS if _numbers_head_pages(events) else Scheme.BREAKS
     if _numbers_count_up(blocks):
         return Scheme.NUMBERS
     rows = sum(event is Break.ROW for event in events)
     if rows >= _FEWEST_ROWS and words <= rows * MOST_WORDS_OF_A_VIEW:
         return Scheme.ROWS
     return Scheme.NOTHING
+
+
+def _at_page_ends(events: Sequence[Event]) -> bool:
+    """Whether marks come right before the breaks: they are then the pages' feet, not their heads."""
+    after = [*events[1:], Break.PAGE]
+    marks = [
+        following for event, following in zip(events, after, strict=True) if isinstance(event, Mark)
+    ]
+    ends = sum(following is Break.PAGE for following in marks)
+    texts_first = sum(
+        event is Break.PAGE and isinstance(following, Block)
+        for event, following in pairwise(events)
+    )
+    return len(marks) >= _FEWEST_NUMBERS and ends == len(marks) and texts_first * 2 >= len(marks)
+
+
+def _numbers_head_pages(events: Sequence[Event]) -> bool:
+    """Whether most breaks have a lone number after them, and the numbers count up."""
+    heads = [
+        number_mark(plain(following.text))
+        for event, following in pairwise(events)
+        if event is Break.PAGE and isinstance(following, Block)
+    ]
+    numbers = [mark.numbers[0] for mark in heads if mark]
+    return (
+        len(numbers) >= _FEWEST_NUMBERS
+        and len(numbers) * 2 > len(heads)
+        and numbers == sorted(set(numbers))
+    )
 
 
 def _inner(events: Sequence[Event]) -> list[Event]:

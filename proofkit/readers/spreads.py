@@ -19,7 +19,7 @@ from proofkit.readers.pagination import Leaf
 
 
 def folios_of(leaf: Leaf) -> tuple[int, ...]:
-    """The page numbers that a leaf's label gives; of a pair, a side has its own."""
+    """The page numbers that a leaf's label gives; of a pair, each side has its own."""
     folios = leaf.mark.folios if leaf.mark else ()
     if len(folios) == 2 and leaf.part:
         return folios[:1] if leaf.part is Part.LEFT else folios[1:]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-import subprocess  # noqa: TID251 - only a fresh interpreter shows what reading loads
+import subprocess
 import sys
 from pathlib import Path
 

@@ -31,6 +31,9 @@ from proofkit.readers.marks import Kind, mark_in, matter_mark, number_mark, part
         ("Page twenty-four", "Page twenty-four", (24,)),
         ("Page 3 of 24", "Page 3 of 24", (3,)),
         ("Spread 4–5", "Spread 4–5", (4, 5)),
+        ("Pages 1–3", "Pages 1–3", (1, 2, 3)),
+        ("Pages 2 and 5", "Pages 2 and 5", (2, 5)),
+        ("Pages 5–4", "Pages 5–4", (5, 4)),
     ],
 )
 def test_page_marks(line: str, label: str, folios: tuple[int, ...]) -> None:
@@ -109,8 +112,8 @@ def test_story_lines_are_no_marks(line: str) -> None:
     ("line", "label", "role"),
     [
         ("Page 1: title page", "Page 1: title page", Role.TITLE),
-        ("Page 2 (copyright page)", "Page 2: copyright page", Role.IMPRINT),
-        ("Page 3 – Dedication", "Page 3: Dedication", Role.DEDICATION),
+        ("Page 2 (copyright page)", "Page 2 (copyright page)", Role.IMPRINT),
+        ("Page 3 – Dedication", "Page 3 – Dedication", Role.DEDICATION),
     ],
 )
 def test_marks_that_say_what_the_page_is(line: str, label: str, role: Role) -> None:

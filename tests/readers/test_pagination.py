@@ -152,3 +152,37 @@ def test_a_page_named_in_a_long_story_marks_nothing(tmp_path: Path) -> None:
 def test_dashes_part_scenes_not_pages(tmp_path: Path) -> None:
     book = read_text(tmp_path, "Goose woke up late.\n---\nShe ran all the way.\n", ".md")
     assert texts(book) == ["Goose woke up late.\n\nShe ran all the way."]
+
+
+def test_labels_at_the_feet_of_pages_are_folios(tmp_path: Path) -> None:
+    pages = [f"The goose went round clock {n}.\n\nPage {n}\n" for n in (1, 2, 3, 4)]
+    book = read_text(tmp_path, "\f".join(pages))
+    assert labels(book) == [""] * 4
+    assert said(book.pages[1]) == [("story", "The goose went round clock 2."), ("folio", "Page 2")]
+
+
+def test_numbers_at_the_heads_of_pages_are_labels(tmp_path: Path) -> None:
+    pages = [f"{n}–{n + 1}\n\nThe goose went round clock {n}.\n" for n in (4, 6, 8)]
+    book = read_text(tmp_path, "\f".join(["The Goose\n\nby Una Vale\n", *pages]))
+    assert labels(book) == ["", "4–5", "6–7", "8–9"]
+    assert book.pages[1].folios == (4, 5)
+    assert texts(book)[1] == "The goose went round clock 4."
+
+
+def test_an_empty_heading_above_a_label_adds_nothing(tmp_path: Path) -> None:
+    book = read_text(tmp_path, "##\nPage 2\n\nTick.\n\n##\nPage 3\n\nTock.\n", ".md")
+    assert labels(book) == ["Page 2", "Page 3"]
+
+
+def test_a_page_number_above_the_name_of_the_page(tmp_path: Path) -> None:
+    book = read_text(
+        tmp_path, "Page 1\n\nTitle page\n\nThe Goose\n\nPages 2-3 Endpapers\n\nPage 4\n\nTick.\n"
+    )
+    assert labels(book) == ["Page 1: Title page", "Pages 2-3 Endpapers", "Page 4"]
+    assert [page.role for page in book.pages] == [Role.TITLE, Role.BACK_MATTER, Role.STORY]
+
+
+def test_a_mark_that_names_several_pages(tmp_path: Path) -> None:
+    book = read_text(tmp_path, "Pages 1–3: title, copyright and dedication\n\nPage 4\n\nTick.\n")
+    assert labels(book) == ["Pages 1–3: title, copyright and dedication", "Page 4"]
+    assert book.pages[0].role is Role.TITLE

@@ -227,3 +227,58 @@ def test_headings_inside_the_story(tmp_path: Path) -> None:
     )
     assert roles(book.pages[0]) == ["title", "title", "story", "title", "story"]
     assert not book.paginated
+
+
+def test_a_title_below_the_authors_address(tmp_path: Path) -> None:
+    book = read_text(
+        tmp_path,
+        f"Una Vale\n\n12 Clock Lane, Bath\n\nuna@vale.example\n\nTick Goes the Goose\n\n{STORY}",
+    )
+    assert book.title == "Tick Goes the Goose"
+    assert roles(book.pages[0]) == ["note", "note", "note", "title"]
+
+
+def test_a_title_above_the_authors_line(tmp_path: Path) -> None:
+    book = read_text(tmp_path, f"Picture book\n\n“Tick Goes the Goose”\n\nby Una Vale\n\n{STORY}")
+    assert book.title == "Tick Goes the Goose"
+
+
+def test_a_page_of_one_word_is_no_title(tmp_path: Path) -> None:
+    book = read_text(tmp_path, "The Goose\n\nby Una Vale\n\f\nSnow\n\f\nMore Snow\n\f\nHonk!\n")
+    assert [page.role for page in book.pages] == [Role.TITLE, Role.STORY, Role.STORY, Role.STORY]
+
+
+def test_a_gift_is_no_dedication(tmp_path: Path) -> None:
+    book = read_text(
+        tmp_path, "The Goose\n\nby Una Vale\n\f\nFor my birthday I got a goose.\n\f\nHonk!\n"
+    )
+    assert book.pages[1].role is Role.STORY
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "His name was printed in gold.",
+        "It was published by the moon.",
+        "Thanks",
+        "Did you know?",
+        "Copyright? said Goose.",
+    ],
+)
+def test_lines_that_an_imprint_or_back_matter_may_have_too(tmp_path: Path, line: str) -> None:
+    book = read_text(tmp_path, f"{STORY}\n\nPage 3\n\n{line}\n\nHonk!\n")
+    assert roles(book.pages[-1]) == ["story", "story"]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "[A sign reads [KEEP OUT] on the door.]",
+        "(Illo: a goose (wet) on a chair.)",
+        "[One.] [Two.]",
+    ],
+)
+def test_brackets_inside_brackets(tmp_path: Path, note: str) -> None:
+    book = read_text(tmp_path, f"Page 1\n\n{note}\n\nUp she went. {note} And down.\n")
+    assert roles(book.pages[0]) == ["note", "story"]
+    assert book.words == 5
