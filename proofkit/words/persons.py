@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import re
 
+from proofkit.words.abbreviations import ends_in_abbreviation
+
 _SPEAKER = re.compile(
     r"\b(?:I|me|my|mine|myself|we|us|our|ours|you|your|yours|yourself|let's|let’s|please)\b"
 )
@@ -17,4 +19,12 @@ def speaks_in_person(sentence: str) -> bool:
 
 def sentence_spans(text: str) -> list[tuple[int, int]]:
     """Where the sentences of ``text`` start and end, told by stops alone; good enough to cut speech."""
-    return [m.span() for m in _SENTENCE.finditer(text) if m.group().strip()]
+    spans: list[tuple[int, int]] = []
+    for match in _SENTENCE.finditer(text):
+        if not match.group().strip():
+            continue
+        if spans and ends_in_abbreviation(text[spans[-1][0] : spans[-1][1]].rstrip()):
+            spans[-1] = (spans[-1][0], match.end())
+        else:
+            spans.append(match.span())
+    return spans

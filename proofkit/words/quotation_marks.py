@@ -13,6 +13,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from proofkit.book import Book, Page, Role, Span
+from proofkit.words import nearby
 from proofkit.words.lists import word_set
 
 DOUBLE = '"“”„«»'
@@ -77,8 +78,10 @@ def blocks_of(book: Book) -> tuple[Block, ...]:
 
 def _marks(page: Page, start: int, end: int) -> Iterator[Mark]:
     prose = page.prose
+    beginning = end - len(prose[start:end].lstrip())
     for match in _TOKEN.finditer(prose, start, end):
-        before, after = prose[start : match.start()], prose[match.end() : end]
+        before = nearby.before(prose, match.start(), start=start)
+        after = nearby.after(prose, match.end(), end=end)
         text = match.group()
         apostrophe = _apostrophe_cost(text, before, after)
         if apostrophe == 0:
@@ -90,7 +93,7 @@ def _marks(page: Page, start: int, end: int) -> Iterator[Mark]:
             opening=opening,
             closing=closing,
             neither=apostrophe,
-            first=not before.strip(),
+            first=match.start() == beginning,
         )
 
 

@@ -9,9 +9,11 @@ rows of their own; which of them carries the speech is the book's habit.
 from __future__ import annotations
 
 import re
+from bisect import bisect_right
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from enum import Enum
+from functools import lru_cache
 
 from proofkit.book import Book, Span
 from proofkit.words.quotation_marks import Block, Mark, blocks_of
@@ -63,12 +65,17 @@ class Quotation:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Quotations:
-    """All quotations of a book. ``double`` says whether the book's speech stands in double marks."""
+    """All quotations of a book.
+
+    ``double``  whether the book's speech stands in double marks
+    ``spoken``  every stretch of words in the marks of speech, in order
+    """
 
     double: bool
     doubles: tuple[Quotation, ...]
     singles: tuple[Quotation, ...]
     strays: tuple[Mark, ...]
+    spoken: tuple[Span, ...]
 
     @property
     def speech(self) -> tuple[Quotation, ...]:
@@ -82,11 +89,9 @@ class Quotations:
 
     def speaks(self, page: int, at: int) -> bool:
         """Whether the character ``at`` of a page lies inside quotation marks that carry speech."""
-        return any(
-            part.page == page and part.start <= at < part.end
-            for quotation in self.speech
-            for part in quotation.parts
-        )
+        place = bisect_right(self.spoken, (page, at), key=lambda part: (part.page, part.start)) - 1
+        part = self.spoken[place] if place >= 0 else None
+        return part is not None and part.page == page and at < part.end
 
 
 class _Deed(Enum):
@@ -117,6 +122,8 @@ class _Event:
 _Step = tuple[float, bool, tuple[_Deed, ...]]  # cost, state before, what happens
 
 
+# Many checks ask for the same book, one after the other.
+@lru_cache(maxsize=1)
 def quotations_of(book: Book) -> Quotations:
     """Read all quotation marks of the book's story."""
     blocks = blocks_of(book)
@@ -128,6 +135,7 @@ def quotations_of(book: Book) -> Quotations:
         doubles=doubles,
         singles=singles,
         strays=strays if double else (*strays, *loose),
+        spoken=tuple(part for q in (doubles if double else singles) for part in q.parts),
     )
 
 

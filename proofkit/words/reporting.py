@@ -34,6 +34,8 @@ chirp chirped chirrup chirruped tweet tweeted hoot hooted quack quacked bleat bl
 meow meowed purr purred chatter chattered cheer cheered chorus chorused boom boomed thunder thundered
 trumpet trumpeted buzz buzzed pipe piped drawl drawled blurt blurted cackle cackled screech screeched
 shriek shrieked whimper whimpered whine whined yelp yelped echo echoed sniff sniffed
+rasp rasped breathe breathed holler hollered splutter spluttered stutter stuttered coo cooed croon crooned
+lisp lisped prompt prompted gush gushed trill trilled crow crowed cluck clucked grunt grunted
 """)
 
 MANNER = word_set("""
@@ -87,4 +89,10 @@ def reports(after: str, *, loosely: bool = False) -> bool:
 def has_reporting_verb(words: str, *, loosely: bool = False) -> bool:
     """Whether any of the words can bring speech in."""
     verbs = SAYING | MANNER if loosely else SAYING
-    return any(word.lower() in verbs for word in _WORDS.findall(words))
+    return any(_base(word.lower()) & verbs for word in _WORDS.findall(words))
+
+
+def _base(word: str) -> frozenset[str]:
+    """The word, and for *remarking* also *remark* and *remarke*."""
+    stem = word.removesuffix("ing")
+    return frozenset((word, stem, stem + "e")) if stem != word else frozenset((word,))

@@ -29,6 +29,7 @@ from proofkit.checks.check import Need
 from proofkit.checks.spacing._gaps import undisturbed
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
+from proofkit.words import nearby
 from proofkit.words.abbreviations import ends_in_abbreviation
 from proofkit.words.quotations import quotations_of
 
@@ -41,7 +42,7 @@ _PAIR = re.compile(
     r"|[,;](?P<second>[;:])|;(?P<comma>,)|:(?P<full>\.)(?!\.)|\.(?P<mark>[?!])(?<!\.\.[?!])(?!\w))"
     r"(?=\s|$|[\"”’'])"
 )
-_NUMBER = re.compile(r"(?:\d|\b[IVXivx]+)\.$")
+_NUMBER = re.compile(r"(?:\d|\b[A-Zivx]+)\.$")
 _ALONE = re.compile(r"(?<=[.!?,]) +[.,;](?=\s|$)(?! *\.)")
 _AT_START = re.compile(r"\s*([.,;:!?])(?![.\w]) *(?=\w)")
 
@@ -54,7 +55,7 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterable[Issue]:
                 yield _issue(book, page, start, end, reading)
     for mark in quotations_of(book).strays:
         page = book.page(mark.span.page)
-        before = page.prose[: mark.span.start]
+        before = nearby.before(page.prose, mark.span.start)
         start = mark.span.start - (len(before) - len(before.rstrip(" ")))
         if mark.double and undisturbed(page, start, mark.span.end):
             yield _issue(book, page, start, mark.span.end, "")
@@ -62,7 +63,7 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterable[Issue]:
 
 def _pairs(page: Page) -> Iterator[tuple[int, int, str]]:
     for match in _PAIR.finditer(page.prose):
-        before = page.prose[: match.start() + 1]
+        before = nearby.before(page.prose, match.start() + 1)
         if match.group()[0] == "." and (ends_in_abbreviation(before) or _NUMBER.search(before)):
             continue
         kept = next(mark for mark in match.groups() if mark)
@@ -71,7 +72,7 @@ def _pairs(page: Page) -> Iterator[tuple[int, int, str]]:
 
 def _alone(page: Page) -> Iterator[tuple[int, int, str]]:
     for match in _ALONE.finditer(page.prose):
-        if not page.prose[: match.start()].endswith(" ."):
+        if not page.prose.endswith(" .", 0, match.start()):
             yield match.start(), match.end(), ""
 
 

@@ -31,6 +31,7 @@ from proofkit.checks.check import Need
 from proofkit.checks.spacing._gaps import undisturbed
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
+from proofkit.words import nearby
 from proofkit.words.lists import word_set
 
 NAME = "repetition/doubled-word"
@@ -83,8 +84,8 @@ def _wrong(first: str, second: str) -> bool:
 def _thrice(prose: str, match: re.Match[str]) -> bool:
     """Whether the word stands a third time: then it is meant."""
     word = match[1].lower()
-    before = re.search(r"(\w+)\W+$", prose[: match.start()])
-    after = re.match(r"\W+(\w+)", prose[match.end() :])
+    before = re.search(r"(\w+)\W+$", nearby.before(prose, match.start()))
+    after = re.match(r"\W+(\w+)", nearby.after(prose, match.end()))
     return any(m is not None and m[1].lower() == word for m in (before, after))
 
 

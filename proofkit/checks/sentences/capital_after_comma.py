@@ -29,6 +29,7 @@ from proofkit.checks.sentences._verse import FUNCTION_WORDS, in_verse
 from proofkit.checks.spacing._gaps import undisturbed
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
+from proofkit.words import nearby
 from proofkit.words.lists import word_set
 
 NAME = "sentences/capital-after-comma"
@@ -64,4 +65,7 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterable[Issue]:
 
 def _named(page: Page, match: re.Match[str]) -> bool:
     """Whether the capital belongs to a name or title, or the comma to a letter's greeting."""
-    return match["next"][0].isupper() or _ADDRESS.search(page.prose[: match.start()]) is not None
+    return (
+        match["next"][0].isupper()
+        or _ADDRESS.search(nearby.before(page.prose, match.start())) is not None
+    )

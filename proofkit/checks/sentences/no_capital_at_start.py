@@ -31,6 +31,7 @@ from proofkit.checks.sentences._verse import verse_at
 from proofkit.checks.spacing._gaps import undisturbed
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
+from proofkit.words import nearby
 from proofkit.words.abbreviations import ends_in_abbreviation
 from proofkit.words.lists import word_set
 from proofkit.words.quotations import Quotations, quotations_of
@@ -84,15 +85,16 @@ def _inside(book: Book, quotations: Quotations) -> Iterator[tuple[Span, float]]:
 
 def _sure(match: re.Match[str], prose: str, *, spoken: bool) -> float:
     """How sure it is that a sentence begins here; 0 where it is not."""
-    rest = prose[match.start("word") :]
-    if prose[match.start() - 1 : match.start()] in ("", " ") or not prose[: match.start()].strip():
+    rest = nearby.after(prose, match.start("word"))
+    before = nearby.before(prose, match.end("stop"))
+    if prose[match.start() - 1 : match.start()] in ("", " ") or not before[:-1].strip():
         return 0.0
     if match["stop"] == ".":
-        return _sure_after_stop(match, prose[: match.end("stop")], rest)
+        return _sure_after_stop(match, before, rest)
     if spoken or match["marks"] or reports(rest, loosely=True) or match["word"] not in _SUBJECTS:
         return 0.0
-    before = re.split(r"[.!?…\n\"“”,:;–—]", prose[: match.start()])[-1]
-    return 0.6 if len(before.split()) > 3 and not _CRY.search(before) else 0.0
+    words = re.split(r"[.!?…\n\"“”,:;–—]", before[:-1])[-1]
+    return 0.6 if len(words.split()) > 3 and not _CRY.search(words) else 0.0
 
 
 def _sure_after_stop(match: re.Match[str], before: str, rest: str) -> float:

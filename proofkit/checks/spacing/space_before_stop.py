@@ -28,6 +28,7 @@ from proofkit.checks.check import Need
 from proofkit.checks.spacing._gaps import capitalised, spaced, undisturbed
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
+from proofkit.words import nearby
 
 NAME = "spacing/space-before-stop"
 NEEDS = frozenset({Need.TEXT})
@@ -74,7 +75,7 @@ def _places(book: Book) -> Iterator[tuple[Span, str]]:
 
 def _meant(match: re.Match[str], prose: str) -> bool:
     """Dots with spaces between them, faces, decimals and numbers."""
-    after = prose[match.end() :]
+    after = nearby.after(prose, match.end())
     if match["stop"].startswith("..") or _FACE.match(prose, match.start("stop")):
         return True
     if match["stop"].startswith("."):

@@ -28,6 +28,7 @@ from proofkit.checks.check import Need
 from proofkit.checks.spacing._gaps import undisturbed
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
+from proofkit.words import nearby
 from proofkit.words.quotation_marks import DOUBLE, SINGLE, Mark
 from proofkit.words.quotations import quotations_of
 
@@ -36,7 +37,9 @@ NEEDS = frozenset({Need.TEXT})
 
 _BRACKETS = re.compile(r"\( +[\w'\"“‘]+|[\w'\"”’.!?]+ +\)")
 _LAST_WORD = re.compile(r"\S+$")
-_SPACES = " \u00a0"
+_NEXT_WORD = re.compile(r"[ \u00a0]+([^\W_][\w'’-]*)")
+_WORD_AND_GAP = re.compile(r"([\w'’-]*[\w,.!?])[ \u00a0]+$")
+_GLUED = re.compile(r"[^\W_][\w'’-]*")
 _Place = tuple[int, int, str]
 _Look = Callable[[str, Mark], _Place | None]
 
@@ -64,28 +67,26 @@ def _told(book: Book, mark: Mark, look: _Look) -> Iterator[Issue]:
 
 
 def _after_opening(prose: str, mark: Mark) -> _Place | None:
-    at, end = mark.span.start, mark.span.end
-    word = re.match(rf"[{_SPACES}]+([^\W_][\w'’-]*)", prose[end:])
+    at = mark.span.start
+    word = _NEXT_WORD.match(prose, mark.span.end)
     if word is None:
         return None
-    before = _LAST_WORD.search(prose[:at])
-    if before is None or prose[at - 1] in "([—–-":
-        return at, end + word.end(), mark.text + word.group(1)
-    return before.start(), end + word.end(), f"{before.group()} {mark.text}{word.group(1)}"
+    last = _LAST_WORD.search(nearby.before(prose, at))
+    if last is None or prose[at - 1] in "([—–-":
+        return at, word.end(), mark.text + word.group(1)
+    return at - len(last.group()), word.end(), f"{last.group()} {mark.text}{word.group(1)}"
 
 
 def _before_closing(prose: str, mark: Mark) -> _Place | None:
     at, end = mark.span.start, mark.span.end
-    word = re.search(rf"([\w'’-]*[\w,.!?])[{_SPACES}]+$", prose[:at])
-    if word is None or prose[at - 1] not in _SPACES:
+    word = _WORD_AND_GAP.search(nearby.before(prose, at))
+    if word is None:
         return None
-    glued = re.match(r"[^\W_][\w'’-]*", prose[end:])
+    start = at - len(word.group())
     reading = word.group(1) + mark.text
-    if glued:
-        return word.start(), end + glued.end(), f"{reading} {glued.group()}"
-    if prose[end : end + 1] in DOUBLE + SINGLE and prose[end : end + 1]:
-        return None
-    return word.start(), end, reading
+    if glued := _GLUED.match(prose, end):
+        return start, glued.end(), f"{reading} {glued.group()}"
+    return None if prose[end : end + 1] in (*DOUBLE, *SINGLE) else (start, end, reading)
 
 
 def _issue(book: Book, page: Page, place: _Place) -> Issue:

@@ -3,15 +3,14 @@
 from __future__ import annotations
 
 import re
+from bisect import bisect_right
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from proofkit.book import Book, Page, Role
+from proofkit.book import Book, Page
+from proofkit.words import nearby
 from proofkit.words.quotation_marks import Mark
 from proofkit.words.quotations import Quotation, Quotations, quotations_of
-
-_INNER_END = re.compile(r"[.!?…]['’\"”]*$")
-_LETTER = re.compile(r"[^\W\d_]")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -83,17 +82,17 @@ def _seam(
 
 
 def paragraph_at(page: Page, at: int) -> tuple[int, int]:
-    """Start and end of the story paragraph that holds the character ``at``."""
-    for paragraph in page.paragraphs:
-        if paragraph.role is Role.STORY and paragraph.start <= at < paragraph.end:
-            return paragraph.start, paragraph.end
-    return 0, len(page.text)
+    """Start and end of the paragraph that holds the character ``at``."""
+    place = bisect_right(page.paragraphs, at, key=lambda paragraph: paragraph.start) - 1
+    paragraph = page.paragraphs[max(place, 0)]
+    return paragraph.start, paragraph.end
 
 
-def last_word_start(text: str) -> int:
-    """Where the last word of ``text`` begins, marks at its end included."""
-    match = re.search(r"\S+\s*$", text)
-    return match.start() if match else len(text)
+def last_word_start(page: Page, at: int) -> int:
+    """Where on the page the last word before ``at`` begins."""
+    end = len(nearby.before(page.prose, at).rstrip())
+    words = nearby.before(page.prose, at)[:end]
+    return at - len(nearby.before(page.prose, at)) + max(words.rfind(" "), words.rfind("\n")) + 1
 
 
 def first_word_end(text: str) -> int:

@@ -56,7 +56,7 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterable[Issue]:
         if match is None or not _whole(match["clause"]) or not _new_sentence(seam):
             continue
         page, mark = book.page(seam.opening.span.page), seam.opening.span
-        start = last_word_start(page.prose[: mark.start])
+        start = last_word_start(page, mark.start)
         word = page.prose[start : mark.start].rstrip().rstrip(",")
         yield issue_at(
             book,

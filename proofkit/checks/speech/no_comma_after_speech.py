@@ -62,7 +62,7 @@ def _spoken(seam: Seam, first: str) -> bool:
 def _issue(book: Book, seam: Seam) -> Issue:
     page = book.page(seam.closing.span.page)
     mark = seam.closing.span
-    start = last_word_start(page.prose[: mark.start])
+    start = last_word_start(page, mark.start)
     end = mark.end + first_word_end(seam.after)
     word, after = page.prose[start : mark.start].rstrip(), page.prose[mark.end : end]
     closer = '"' if seam.closing.text == "''" else seam.closing.text

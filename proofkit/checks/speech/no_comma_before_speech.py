@@ -27,6 +27,7 @@ from proofkit.book import Book, Span
 from proofkit.checks.check import Need
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
+from proofkit.words import nearby
 from proofkit.words.quotation_marks import Mark
 from proofkit.words.quotations import Quotation, quotations_of
 
@@ -57,7 +58,7 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterable[Issue]:
         if opening is None or not _spoken(book, quotation):
             continue
         page = book.page(opening.span.page)
-        before = page.prose[: opening.span.start]
+        before = nearby.before(page.prose, opening.span.start)
         with_comma += before.rstrip().endswith(",")
         if _BROUGHT_IN.search(before[-120:]) and not _SAID_WORD.search(before):
             places.append(opening)
@@ -69,7 +70,7 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterable[Issue]:
 def _issue(book: Book, opening: Mark, others: list[Span]) -> Issue:
     page = book.page(opening.span.page)
     start = opening.span.start - 1
-    word_start = page.prose[:start].rfind(" ") + 1
+    word_start = page.prose.rfind(" ", 0, start) + 1
     return issue_at(
         book,
         page.span(word_start, opening.span.end),

@@ -66,7 +66,7 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterable[Issue]:
 
 def _issue(book: Book, seam: Seam, *, asked: bool) -> Issue:
     page, mark = book.page(seam.closing.span.page), seam.closing.span
-    start = last_word_start(page.prose[: mark.start])
+    start = last_word_start(page, mark.start)
     word = page.prose[start : mark.start].rstrip()[:-1]
     return issue_at(
         book,

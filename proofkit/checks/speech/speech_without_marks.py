@@ -36,6 +36,7 @@ NAME = "speech/speech-without-marks"
 NEEDS = frozenset({Need.TEXT})
 
 _MANY = 3
+_REACH = 600  # characters of an unmarked speech
 _VERB = r"(?:said|says|asked|asks|shouted|shouts|cried|cries|replied|replies|answered|answers|called out|yelled|whispered|sang|sings|screamed|exclaimed)"
 _BROUGHT_IN = re.compile(
     rf"\b{_VERB}(?: (?:to )?(?:him|her|them|it|the \w+|his \w+|her \w+|[A-Z]\w+))?(?::|(?<=\w),) (?=[A-Z][a-z'’]*\b)"
@@ -76,8 +77,8 @@ def _places(book: Book) -> Iterator[Span]:
         prose = page.prose
         yield from _followed(page)
         for match in _BROUGHT_IN.finditer(prose):
-            spans = sentence_spans(prose[match.end() :].split("\n\n")[0])
-            if not spans or not speaks_in_person(prose[match.end() :][: spans[0][1]]):
+            spans = sentence_spans(prose[match.end() : match.end() + _REACH].split("\n\n")[0])
+            if not spans or not speaks_in_person(prose[match.end() : match.end() + spans[0][1]]):
                 continue
             end = spans[0][1]
             for start, stop in spans[1:]:
@@ -93,9 +94,9 @@ def _places(book: Book) -> Iterator[Span]:
 def _followed(page: Page) -> Iterator[Span]:
     """Sentences without any mark, in the first or second person, before *said the fox*."""
     for match in _FOLLOWED.finditer(page.prose):
-        before = page.prose[: match.end()]
-        start, _ = sentence_spans(before.rpartition("\n")[2])[-1]
-        start += len(before) - len(before.rpartition("\n")[2])
-        words = before[start:]
+        line = page.prose[max(0, match.end() - _REACH) : match.end()].rpartition("\n")[2]
+        begins, _ = sentence_spans(line)[-1]
+        words = line[begins:]
+        start = match.end() - len(words)
         if speaks_in_person(words) and not _MARK.search(words) and '"' not in words:
             yield page.span(start, match.end())

@@ -56,7 +56,7 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterable[Issue]:
 def _issue(book: Book, seam: Seam, *, lower: bool) -> Issue:
     page = book.page(seam.closing.span.page)
     mark = seam.closing.span
-    start = last_word_start(page.prose[: mark.start])
+    start = last_word_start(page, mark.start)
     end = mark.end + first_word_end(seam.after)
     word = page.prose[start : mark.start].rstrip()[:-1]
     after = page.prose[mark.end : end]

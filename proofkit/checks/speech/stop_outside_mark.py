@@ -81,7 +81,7 @@ def _closes_before_clause(seam: Seam) -> bool:
 def _issue(book: Book, seam: Seam, stop: str, *, confidence: float) -> Issue:
     page = book.page(seam.closing.span.page)
     mark = seam.closing.span
-    start = last_word_start(page.prose[: mark.start])
+    start = last_word_start(page, mark.start)
     word = page.prose[start : mark.start].rstrip()
     return issue_at(
         book,
