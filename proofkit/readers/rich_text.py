@@ -14,7 +14,7 @@ from dataclasses import dataclass, field, replace
 from proofkit.book import Role
 from proofkit.readers.blocks import Block, Break, Source
 from proofkit.readers.characters import kept
-from proofkit.readers.rich_text_state import Group, Paragraph
+from proofkit.readers.rich_text_state import Group, Paragraph, Table
 from proofkit.readers.rich_text_words import (
     CHARACTERS,
     CHARSETS,
@@ -22,6 +22,8 @@ from proofkit.readers.rich_text_words import (
     STARRED_BUT_READ,
     Sink,
     Token,
+    decoded,
+    paired,
     tokens_of,
 )
 from proofkit.readers.tables import table_blocks
@@ -60,9 +62,7 @@ class _Reader:
     paragraph: Paragraph = field(default_factory=Paragraph)
     open_asides: list[_Aside] = field(default_factory=list)
     aside: list[Block] = field(default_factory=list)
-    cell: list[Block] = field(default_factory=list)
-    row: list[list[Block]] = field(default_factory=list)
-    rows: list[list[list[Block]]] = field(default_factory=list)
+    table: Table = field(default_factory=Table)
     encoding: str = "cp1252"
     encodings: dict[int, str] = field(default_factory=dict)
     styles: dict[int, str] = field(default_factory=dict)
@@ -177,7 +177,7 @@ class _Reader:
             "page": self._break_page,
             "sect": self._end_section,
             "cell": self._end_cell,
-            "row": self._end_row,
+            "row": self.table.end_row,
             "fldrslt": self._begin_result,
         }
 
@@ -192,7 +192,7 @@ class _Reader:
             text = text[dropped:]
         if token.kind != "symbol" and not text.isascii():
             raw = text.encode("latin-1")
-            text = _decoded(raw, self.group.encoding or self.encoding)
+            text = decoded(raw, self.group.encoding or self.encoding)
         self._put(text)
 
     def _put(self, text: str) -> None:
@@ -237,7 +237,7 @@ class _Reader:
 
     def _emit(self) -> None:
         paragraph = self.paragraph
-        text = kept(_paired(paragraph.text))
+        text = kept(paired(paragraph.text))
         if not text.strip() and paragraph.before is Break.NONE:
             return
         style = self.styles.get(paragraph.style, "").strip()
@@ -259,7 +259,7 @@ class _Reader:
 
     def _place(self, block: Block) -> None:
         if self.paragraph.in_table:
-            self.cell.append(block)
+            self.table.cell.append(block)
         else:
             self._end_table()
             self.blocks.append(block)
@@ -271,28 +271,7 @@ class _Reader:
     def _end_cell(self) -> None:
         self.paragraph.in_table = True
         self._end_paragraph()
-        self.row.append(self.cell)
-        self.cell = []
-
-    def _end_row(self) -> None:
-        self.rows.append(self.row)
-        self.row = []
+        self.table.end_cell()
 
     def _end_table(self) -> None:
-        if self.cell or self.row:
-            self.rows.append([*self.row, self.cell])
-        if self.rows:
-            self.blocks += table_blocks(self.rows)
-        self.cell, self.row, self.rows = [], [], []
-
-
-def _decoded(raw: bytes, encoding: str) -> str:
-    try:
-        return raw.decode(encoding, errors="replace")
-    except LookupError:
-        return raw.decode("cp1252", errors="replace")
-
-
-def _paired(text: str) -> str:
-    """Characters beyond the first plane come in two halves."""
-    return text.encode("utf-16-le", "surrogatepass").decode("utf-16-le", "replace")
+        self.blocks += table_blocks(self.table.end())

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
-from proofkit.readers.blocks import Break
+from proofkit.readers.blocks import Block, Break
 from proofkit.readers.rich_text_words import Sink
 
 _HEADING = re.compile(r"heading (\d)$", re.IGNORECASE)
@@ -99,3 +99,29 @@ class Paragraph:
         if found := _HEADING.match(style):
             return int(found[1])
         return self.outline + 1 if self.outline < _BODY_TEXT else 0
+
+
+@dataclass(slots=True)
+class Table:
+    """The table that is being read: its rows, and the row and the cell that are still open."""
+
+    cell: list[Block] = field(default_factory=list)
+    row: list[list[Block]] = field(default_factory=list)
+    rows: list[list[list[Block]]] = field(default_factory=list)
+
+    def end_cell(self) -> None:
+        """Close the cell."""
+        self.row.append(self.cell)
+        self.cell = []
+
+    def end_row(self) -> None:
+        """Close the row."""
+        self.rows.append(self.row)
+        self.row = []
+
+    def end(self) -> list[list[list[Block]]]:
+        """Close the table, and what the file left open in it; its rows."""
+        if self.cell or self.row:
+            self.rows.append([*self.row, self.cell])
+        rows, self.cell, self.row, self.rows = self.rows, [], [], []
+        return rows

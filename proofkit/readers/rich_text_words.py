@@ -184,3 +184,16 @@ def _symbol(symbol: str) -> Iterator[Token]:
         yield Token(kind="word", text="*")
     elif symbol in _SYMBOLS:
         yield Token(kind="symbol", text=_SYMBOLS[symbol])
+
+
+def decoded(raw: bytes, encoding: str) -> str:
+    """Bytes as text; an encoding that nobody knows is taken for Windows-1252."""
+    try:
+        return raw.decode(encoding, errors="replace")
+    except LookupError:
+        return raw.decode("cp1252", errors="replace")
+
+
+def paired(text: str) -> str:
+    """The text with its halves joined: characters beyond the first plane come in two halves."""
+    return text.encode("utf-16-le", "surrogatepass").decode("utf-16-le", "replace")
