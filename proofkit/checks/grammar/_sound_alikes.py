@@ -58,11 +58,11 @@ whose: \b‹who's› (?:hat|shoe|shoes|coat|house|turn|birthday|bed|egg|voice|na
 went: \b(?:he|she|they|we|I|it|all|and|mum|dad) ‹(?:want|wanted)› to (?:the (?:park|shop|shops|beach|sea|zoo|market|door|window|forest|woods|river|farm|fair|town|village|garden|castle|kitchen|house|field|pond|school)|school|bed|sleep on|town)\b
 wait: \b(?:to|will|must|can't|couldn't|please|'ll|had to|let's) ‹weight› (?:for|and|until|here|there|till|a)\b
 bored: \b(?:BE|got|get|felt|so|very|getting) ‹board›(?= with| of|[.,!?])
-wore: \b(?:he|she|they|always|I|we) ‹(?:war|where|were)› (?:a|his|her|their) (?:\w+ )?(?:hat|coat|dress|crown|scarf|cap|boots|shoes|cloak|jacket)\b
+wore: \b(?:he|she|they|always|I|we) ‹(?:war|where)› (?:a|his|her|their) (?:\w+ )?(?:hat|coat|dress|crown|scarf|cap|boots|shoes|cloak|jacket)\b
 saw: \b(?:he|she|they|we|I) ‹sore› (?:THE)\b
 rode: \b(?:he|she|they|we|I|who) ‹road› (?:his|her|their|a|the|on|to|in|away|through|along)\b
 whole: \b(?:the|a|my|his|her|their) ‹hole› (?:day|night|world|time|family|thing|class|town|village|way|week|school|story|house|cake|forest|year|morning|afternoon)\b
-hole: \b(?:dug|dig|digging|down) (?:a|the|his|her) (?:\w+ )?‹whole›(?= in| under| for|[.,!?])
+hole: \b(?:dug|dig|digging) (?:a|the|his|her) (?:\w+ )?‹whole›(?=(?: in| under| for)\b|[.,!?])
 herd: \b(?:a|the|whole|big) ‹heard› of (?:\w+ )?(?:cows|elephants|cattle|goats|sheep|deer|buffalo|buffaloes|horses|zebras|zebra|reindeer|antelope|dinosaurs)\b
 blew: \b(?:wind|breeze|storm|he|she|they|it|dragon|wolf) ‹blue› (?:the|his|her|out|up|down|away|it|them|across|through|so|hard|and blew|on|in|off|over)\b
 knew: \b(?:he|she|they|we|I|nobody|everyone|everybody|who) ‹new› (?:that|what|how|where|who|why|the|it|just|exactly|everything|nothing|all|she|he|they)\b
@@ -81,13 +81,13 @@ flower: \b(?:picked|pick|smelled|smelt|watered|pretty|beautiful|red|yellow) (?:a
 flowers: \b(?:picked|bunch|vase|bunches|some|of|the|pretty|with|wild) (?:of |some )?‹flours›\b
 sea: \b(?:by|in|into|across|over|under|to|deep blue|on|of) the (?:deep |blue |wide |deep blue )?‹see›(?![ -]saw)\b
 see: \b(?:can|could|can't|couldn't|you|didn't|will|let's|I) ‹sea› (?:the|a|my|his|her|you|me|him|them|it|what|if|that|how|anything|something)\b
-sun: \bthe ‹son› (?:shone|rose|set|came out|went down|came up|was shining|is shining|began to)\b
+sun: \bthe ‹son› (?:shone|set|came out|went down|came up|was shining|is shining)\b
 knight: \b(?:brave|wicked|bold|white|black) ‹night› (?:in|and|on|who|rode|drew|fought|said|called) (?:shining|armour|armor|his|a|he|horseback|out|sir)\b
 would: \b(?:I|he|she|they|we|you|it|who|that) ‹wood› (?:like|be|not|have|never|go|come|love|always|say|do|make|take|give)\b
 would: \b‹wood› (?:you|he|she|they) (?:like|please|come|be|have)\b
 wood: \b(?:of|the|through|into|in) (?:the )?‹would›(?=[.!?] [A-Z])
 write: \b(?:to|can|could|will|I'll|must|and) ‹right› (?:a|an) (?:letter|story|book|note|card|poem|list|song|name)\b
-right: \b‹write› (?:away|now|behind|next to|in front|hand|side)\b
+right: (?<!to )\b‹write› (?:away|now|behind|next to|in front|hand|side)\b
 week: \b(?:every|last|next|all|each) ‹weak›(?= later| ago| before| after| he| she| they| the|[.,!?])
 meet: \b(?:to|nice to|pleased to|happy to|glad to|will|let's|I'll|come and) ‹meat› (?:you|him|her|them|me|us|the|a|my|his|at|on)\b
 meat: \b(?:piece|lump|bit|chunk|slice|pieces|some|of|raw|cooked|fresh) (?:of )?‹meet›(?=[.,!?]| and)
@@ -95,7 +95,7 @@ pair: \ba (?:new |old |big |nice |clean |little |warm |red |good )?‹(?:pear|pa
 stairs: \b(?:up|down|climbed|on|of|top of|under) the ‹stares›\b
 stared: \b(?:he|she|they|it|and|just) ‹staired›\b
 witch: \b(?:the|a|wicked|old|bad|good|ugly|little) ‹which› (?:flew|laughed|cackled|had|was|said|cast|with her|waved|and her|on her broom)\b
-which: \b‹witch› (?:one|way|of (?:them|you|these|the))\b
+which: \b‹witch› (?:one|way|of (?:them|you|these))\b
 dear: \boh,? ‹deer›\b
 deer: \b(?:little|baby|young|brown|a|spotted) ‹dear› (?:and her fawn|ran into|in the forest|with antlers)\b
 dessert: \bfor ‹desert›(?=[.,!?]| they| he| she| we| there)
