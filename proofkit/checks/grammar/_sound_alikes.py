@@ -87,7 +87,7 @@ would: \b(?:I|he|she|they|we|you|it|who|that) ‹wood› (?:like|be|not|have|nev
 would: \b‹wood› (?:you|he|she|they) (?:like|please|come|be|have)\b
 wood: \b(?:of|the|through|into|in) (?:the )?‹would›(?=[.!?] [A-Z])
 write: \b(?:to|can|could|will|I'll|must|and) ‹right› (?:a|an) (?:letter|story|book|note|card|poem|list|song|name)\b
-right: (?<!to )\b‹write› (?:away|now|behind|next to|in front|hand|side)\b
+right: (?<!to\s)\b‹write› (?:away|now|behind|next to|in front|hand|side)\b
 week: \b(?:every|last|next|all|each) ‹weak›(?= later| ago| before| after| he| she| they| the|[.,!?])
 meet: \b(?:to|nice to|pleased to|happy to|glad to|will|let's|I'll|come and) ‹meat› (?:you|him|her|them|me|us|the|a|my|his|at|on)\b
 meat: \b(?:piece|lump|bit|chunk|slice|pieces|some|of|raw|cooked|fresh) (?:of )?‹meet›(?=[.,!?]| and)
