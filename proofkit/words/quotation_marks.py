@@ -24,6 +24,7 @@ _OPENING_BRACKETS = "([{"
 _DASHES = "–—-"
 _ENDINGS = ",.;:!?…)]}"
 _TURNED = 1.2  # a curly mark that looks the other way
+_APOSTROPHE_RATHER = 1.5  # a single mark before a letter that closes: an apostrophe is likelier
 _CONTRARY = 2.0  # neighbours that say the opposite
 _NEVER = 9.0
 
@@ -105,6 +106,8 @@ def _side_costs(before: str, after: str, text: str) -> tuple[float, float]:
         opening, closing = 0.0, 3.0
     elif not after.strip() and left.strip():
         opening, closing = 3.0, 0.0
+    if text in SINGLE and opening == 0.0:
+        closing += _APOSTROPHE_RATHER
     if text in "“‘„":
         closing += _TURNED
     elif text in "”’":
@@ -163,7 +166,7 @@ def _leading_cost(text: str, after: str) -> float:
         return 0.1 if known else 0.6
     if known:
         return 0.3
-    return 3.0 if after[0].isupper() else 1.8
+    return 3.0 if after[0].isupper() else 1.2
 
 
 def _trailing_cost(before: str) -> float:

@@ -34,6 +34,10 @@ def broken(book: Book) -> list[Quotation]:
         ),
         ("'I'm goin' to th' fair,' said Tam.", ["I'm goin' to th' fair,"]),
         ("'Rock 'n' roll!' cried Tam at six o'clock.", ["Rock 'n' roll!"]),
+        (
+            "'I 'ung it on that 'ook, an' it's gorn,' he said.",
+            ["I 'ung it on that 'ook, an' it's gorn,"],
+        ),
         # Marks in marks.
         ("\"Gran said 'no' to me,\" said Tam.", ["Gran said 'no' to me,"]),
         ("'Gran said \"no\" to me,' said Tam.", ['Gran said "no" to me,']),

@@ -85,7 +85,7 @@ def _issue(book: Book, page: Page, start: int, end: int) -> Iterator[Issue]:
     if match is None or not undisturbed(page, match.start(), end):
         return
     word, marks = match["word"], match["marks"]
-    if word in _MID_SENTENCE:
+    if word in _MID_SENTENCE or page.prose.endswith("The End", 0, match.end("word")):
         return
     speech = bool(marks) and _ends_speech(page.prose[start : match.start("marks")])
     stop = "?" if _ASKS.search(page.prose[start : match.end("word")]) else "."

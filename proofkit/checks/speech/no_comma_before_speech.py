@@ -45,6 +45,7 @@ _BROUGHT_IN = re.compile(
     r"|asked (?:the|his|her|a|my|their) \w+|asked (?:[A-Z]\w+|him|her|them|me|us)"
     r"|called (?:out|back))(?P<gap> )$"
 )
+_SLIPS = 2  # more than this is a way of writing
 _SAID_WORD = re.compile(
     r"\b(?:was|is|be|been|have|has|had|never|not|who|they|you|I) (?:said|thought)\s*$"
 )
@@ -52,17 +53,16 @@ _SAID_WORD = re.compile(
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterable[Issue]:
     """Yield each speech that a reporting clause runs into without a comma; a habit as one query."""
-    places, with_comma = [], 0
+    places = []
     for quotation in quotations_of(book).speech:
         opening = quotation.opening
         if opening is None or not _spoken(book, quotation):
             continue
         page = book.page(opening.span.page)
         before = nearby.before(page.prose, opening.span.start)
-        with_comma += before.rstrip().endswith(",")
         if _BROUGHT_IN.search(before[-120:]) and not _SAID_WORD.search(before):
             places.append(opening)
-    habit = len(places) > 2 and 2 * len(places) > with_comma
+    habit = len(places) > _SLIPS
     for opening in places[:1] if habit else places:
         yield _issue(book, opening, [m.span for m in places[1:]] if habit else [])
 
@@ -78,7 +78,7 @@ def _issue(book: Book, opening: Mark, others: list[Span]) -> Issue:
         tier=Tier.QUERY if others else Tier.ERROR,
         message="no comma between who spoke and the speech",
         suggestions=[f"{page.prose[word_start:start]}, {opening.text}"],
-        confidence=0.5 if others else 0.75,
+        confidence=0.5 if others else 0.65,
         related=others,
     )
 

@@ -33,6 +33,7 @@ NEEDS = frozenset({Need.TEXT})
 
 _PLAIN = 0.3  # the cost of marks that may as well be apostrophes is higher
 _LONG = 120  # characters: two apostrophes far apart look like a long quotation
+_MORE = 3  # times as many in the book's own marks
 _FEW = 3  # more than this is a practice, not a slip
 
 
@@ -40,7 +41,7 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterable[Issue]:
     """Yield one issue for the few quotations whose marks differ from the book's."""
     quotations = quotations_of(book)
     odd = [q for q in quotations.other if _on_its_own(q, quotations)]
-    if not 0 < len(odd) <= _FEW or len(quotations.speech) < 2 * len(odd):
+    if not 0 < len(odd) <= _FEW or len(quotations.speech) < _MORE * len(odd):
         return
     spans = [span for q in odd if (span := q.span) is not None]
     first = odd[0]

@@ -74,6 +74,9 @@ def _opened_twice(
     words = book.quote(first).rstrip()
     if first.page != page.number or "\n" in words or len(words) > _LONG or words[-1:] not in _ENDS:
         return
+    again = quotation.reopenings[0].span.end
+    if page.prose[again : again + 1] in ("'", '"', "‘", "“"):
+        return
     after = page.prose[closing.span.end : paragraph_at(page, closing.span.start)[1]]
     answered = reports(after)
     if not answered and len(words) > _SHORT:
