@@ -34,10 +34,10 @@ NAME = "speech/capital-on-reporting-clause"
 NEEDS = frozenset({Need.TEXT})
 
 _CAPITAL = re.compile(
-    r"[ \u00a0]+(?P<word>He|She|It|They|We|The|A|An|His|Her|Their|My|Our|Said|Asked|Cried|Replied)\b"
+    r"[ \u00a0]+(?P<word>He|She|It|They|We|(?:The|A|An)(?= [a-z])|His|Her|Their|My|Our|Said|Asked|Cried|Replied)\b"
 )
 _WHOLE = re.compile(
-    r"[ \u00a0]+(?:He|She|It|They|We|The \w+|A \w+) "
+    r"[ \u00a0]+(?:He|She|It|They|We|The [a-z]\w+|A [a-z]\w+) "
     r"(?:said|asked|replied|answered|cried|shouted|whispered|exclaimed|muttered|wondered|yelled)\s*\."
 )
 

@@ -50,6 +50,7 @@ _TOLD = re.compile(
 )
 # Characters: long speeches are told in several paragraphs, short ones are answered.
 _LONG, _SHORT = 250, 130
+_GOES_ON = re.compile(r"\b(?:added|continued|went on|finished|concluded|resumed|ended)\b")
 _ENDS = (".", "!", "?", "…", ",")
 _LAST_WORD = re.compile(r"\S+\s*$")
 
@@ -78,6 +79,8 @@ def _opened_twice(
     if page.prose[again : again + 1] in ("'", '"', "‘", "“"):
         return
     after = page.prose[closing.span.end : paragraph_at(page, closing.span.start)[1]]
+    if _GOES_ON.search(after[:60]) or "\n" in book.quote(quotation.parts[1]):
+        return
     answered = reports(after)
     if not answered and len(words) > _SHORT:
         return
