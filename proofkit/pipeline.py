@@ -144,7 +144,7 @@ def _found(tasks: Sequence[_Task], memory: Memory, progress: Progress) -> dict[b
 
 
 def _english(task: _Task) -> English:
-    return task.settings.english or english_of(vocabulary_of(task.book))
+    return task.settings.english or english_of(task.book, vocabulary_of(task.book))
 
 
 def _examine(

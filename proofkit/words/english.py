@@ -1,4 +1,8 @@
-"""Which English a book is written in, by its own spellings."""
+"""Which English a book is written in, by its own spellings, words and marks.
+
+A picture book of 300 words may have one spelling that tells, and that one may be the slip. So what else
+parts the two Englishes votes too: words of one country, Mr without a point, single quotation marks.
+"""
 
 from __future__ import annotations
 
@@ -6,7 +10,10 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from proofkit.book import Book
 from proofkit.settings import English
+from proofkit.words.lists import word_set
+from proofkit.words.quotations import quotations_of
 from proofkit.words.variants import other_english, variants
 from proofkit.words.vocabulary import Vocabulary
 
@@ -21,6 +28,21 @@ _KIN = {
 }
 # A mummy may lie in a pyramid; Mummy doesn't.
 _KIN_NAMES = {"mummy": English.BRITISH}
+# Things that have another name in the other country, as far as stories for small children name them.
+# Left out is what both countries say in some sense (jumper, biscuit, truck).
+_AT_HOME: dict[English, frozenset[str]] = {
+    English.BRITISH: word_set(
+        "grandad wellies lorry lorries nappy nappies pram pushchair dustbin ladybird ladybirds "
+        "fortnight whilst telly rucksack petrol motorway maths courgette aubergine postbox cardie "
+        "anorak plimsolls sweetshop greengrocer ironmonger"
+    ),
+    English.AMERICAN: word_set(
+        "gotten sidewalk sidewalks diaper diapers stroller flashlight ladybug ladybugs mailman "
+        "mailbox crosswalk popsicle faucet pacifier math zucchini railroad drugstore"
+    ),
+}
+_TITLE = re.compile(r"\b(?:Mr|Mrs|Dr)(\.?) +(?=[A-Z])")
+_LEAST_SPEECHES = 3
 # One word used all through a book is one decision: beyond this it adds nothing.
 _MOST_VOTES_OF_A_WORD = 3
 # A form that the other English has too, though seldom, tells half as much; so does a doubled
@@ -32,7 +54,11 @@ _CLEAR_MAJORITY = 3.0
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Votes:
-    """What the book's spellings say: each use of a word counts one, up to three a word."""
+    """What the book says: each use of a telling spelling counts one, up to three a word.
+
+    A word of one country, Mr without a point and single quotation marks count one for the whole book.
+    Mr. with its point and double marks tell nothing: many British publishers have them.
+    """
 
     british: float
     american: float
@@ -49,29 +75,45 @@ class Votes:
         return more >= _CLEAR_MAJORITY and more >= _CLEAR_MAJORITY * fewer
 
 
-def english_of(vocabulary: Vocabulary) -> English:
-    """The English that the book is in: the one that more of its spellings are at home in.
+def english_of(book: Book, vocabulary: Vocabulary) -> English:
+    """The English that the book is in: the one that more of its spellings, words and marks are at home in.
 
     Spellings such as "realize" are at home in both and don't vote. A tie is British.
     """
-    return votes(vocabulary).english
+    return votes(book, vocabulary).english
 
 
-def votes(vocabulary: Vocabulary) -> Votes:
-    """How the book's spellings vote."""
+def votes(book: Book, vocabulary: Vocabulary) -> Votes:
+    """How the book votes."""
     sums = dict.fromkeys(English, 0.0)
-    for english, weight in _ballots(vocabulary):
+    for english, weight in (*_spellings(vocabulary), *_words(vocabulary), *_marks(book)):
         sums[english] += weight
     return Votes(british=sums[English.BRITISH], american=sums[English.AMERICAN])
 
 
-def _ballots(vocabulary: Vocabulary) -> Iterator[tuple[English, float]]:
+def _spellings(vocabulary: Vocabulary) -> Iterator[tuple[English, float]]:
     for word, use in vocabulary.uses.items():
         english = _english_of_word(vocabulary, word)
         if english:
             weak = variants().seldom_in(word, other_english(english)) or _is_doubled(word, english)
             most = 1 if word in _KIN or word in _KIN_NAMES else _MOST_VOTES_OF_A_WORD
             yield english, (_HALF if weak else 1.0) * min(use.count, most)
+
+
+def _words(vocabulary: Vocabulary) -> Iterator[tuple[English, float]]:
+    for english, words in _AT_HOME.items():
+        for word in words:
+            if vocabulary.count(word):
+                yield english, 1.0
+
+
+def _marks(book: Book) -> Iterator[tuple[English, float]]:
+    points = {title[1] for page in book.pages for title in _TITLE.finditer(page.prose)}
+    if points == {""}:
+        yield English.BRITISH, 1.0
+    quotations = quotations_of(book)
+    if not quotations.double and len(quotations.speech) >= _LEAST_SPEECHES:
+        yield English.BRITISH, 1.0
 
 
 def _english_of_word(vocabulary: Vocabulary, word: str) -> English | None:

@@ -5,10 +5,7 @@ from __future__ import annotations
 import pytest
 
 from proofkit.settings import English
-from proofkit.words.english import english_of, votes
 from proofkit.words.variants import cased_like, other_english, variants
-from proofkit.words.vocabulary import vocabulary_of
-from tests.marked import book_of
 
 BRITISH, AMERICAN = English.BRITISH, English.AMERICAN
 
@@ -98,33 +95,3 @@ def test_capitals_are_kept() -> None:
     assert variants().british("GRAY") == "GREY"
     assert cased_like("I", "A") == "I"
     assert other_english(BRITISH) is AMERICAN
-
-
-@pytest.mark.parametrize(
-    ("text", "english"),
-    [
-        ("Her neighbours had a grey cat.", BRITISH),
-        ("Her neighbors had a gray cat.", AMERICAN),
-        ("A boat went round the bay.", BRITISH),
-        ("The colour of the gray cat.", BRITISH),
-        ("Then Mom said the cat was grey.", AMERICAN),
-        ("We met Miss Gray, and Mr Color, and the grey cat.", BRITISH),
-        ("They realized that the boat had gone.", BRITISH),
-    ],
-)
-def test_the_english_of_a_book(text: str, english: English) -> None:
-    assert english_of(vocabulary_of(book_of(text))) is english
-
-
-def test_a_word_used_all_through_the_book_is_one_decision() -> None:
-    book = book_of(
-        "The gray gray gray gray gray gray gray cat saw colours, neighbours and pyjamas, my favourite."
-    )
-    assert votes(vocabulary_of(book)).american == 3
-    assert english_of(vocabulary_of(book)) is BRITISH
-
-
-def test_a_clear_majority_is_three_to_one() -> None:
-    assert votes(vocabulary_of(book_of("Colours, neighbours and favourite pyjamas. Gray."))).clear
-    assert not votes(vocabulary_of(book_of("Colours and favourite neighbours. Gray, color."))).clear
-    assert not votes(vocabulary_of(book_of("The neighbours."))).clear

@@ -2,7 +2,7 @@
 
 What it finds
     A word spelt as in American English in a British book, or the other way round. The English is
-    the one you chose; if you chose none, the one that most of the book's spellings are at home in.
+    the one you chose; if you chose none, the one that most of the book's spellings, words and marks are at home in.
     Spellings that both have (axe, realize, towards) are left alone, and so are names.
 
 Why a reader minds
@@ -42,11 +42,11 @@ _BOOK = {English.BRITISH: "British", English.AMERICAN: "American"}
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
     """One issue a word, with its other places as related."""
     english = analysis.english
-    sure = settings.english is not None or votes(analysis.vocabulary).clear
+    sure = settings.english is not None or votes(book, analysis.vocabulary).clear
     where = (
         f"in a book in {_BOOK[english]} English"
         if sure
-        else f"and the book has {_BOOK[english]} ones too"
+        else f"and the rest of the book seems {_BOOK[english]}"
     )
     for use in foreign_uses(book, analysis.vocabulary, english):
         plain = sure and not use.by_sense and not _tolerated(use.word, english)

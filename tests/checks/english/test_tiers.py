@@ -18,7 +18,7 @@ CLEARLY_BRITISH = "My favourite colour is grey, said the neighbour in her pyjama
 
 def issues(book: Book, chosen: English | None = None) -> list[Issue]:
     vocabulary = vocabulary_of(book)
-    analysis = Analysis(english=chosen or english_of(vocabulary), vocabulary=vocabulary)
+    analysis = Analysis(english=chosen or english_of(book, vocabulary), vocabulary=vocabulary)
     return list(other_spelling.find(book, analysis, Settings(english=chosen)))
 
 
