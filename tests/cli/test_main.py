@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import os
-import subprocess  # noqa: TID251 - this is about the process
+import subprocess
 import sys
 from pathlib import Path
 

@@ -7,7 +7,7 @@ import threading
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
-from urllib.parse import parse_qs  # noqa: TID251 - the server's side of a request
+from urllib.parse import parse_qs
 
 Asked = dict[str, str]
 Found = list[dict[str, object]]

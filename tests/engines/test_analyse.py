@@ -1,5 +1,5 @@
 import signal
-import subprocess  # noqa: TID251 - a proofkit of its own is started, to be stopped
+import subprocess
 import sys
 from collections.abc import Iterator
 from pathlib import Path

@@ -180,7 +180,7 @@ def test_what_a_killed_fetch_left_is_cleared_away_after_a_day(
 
 
 def test_a_stop_ends_the_fetch(registry: Registry, barn: EngineLock) -> None:
-    def stop(stage: str, done: int, total: int) -> None:  # noqa: ARG001 - as every progress
+    def stop(stage: str, done: int, total: int) -> None:
         raise KeyboardInterrupt
 
     with pytest.raises(KeyboardInterrupt):
@@ -195,7 +195,7 @@ def test_a_run_that_ends_does_not_wait_for_its_fetch(
     monkeypatch.setattr("proofkit.engines.grammar_engine.engine_lock", lambda: barn)
     began = threading.Event()
 
-    def slow(stage: str, done: int, total: int) -> None:  # noqa: ARG001 - as every progress
+    def slow(stage: str, done: int, total: int) -> None:
         began.set()
         time.sleep(0.2)
 

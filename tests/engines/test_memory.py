@@ -1,4 +1,4 @@
-import sqlite3  # noqa: TID251 - the memory's own file is looked into
+import sqlite3
 from pathlib import Path
 
 import pytest

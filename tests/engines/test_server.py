@@ -2,7 +2,7 @@
 
 import os
 import signal
-import subprocess  # noqa: TID251 - a proofkit of its own is started, to be ended
+import subprocess
 import sys
 import time
 from pathlib import Path

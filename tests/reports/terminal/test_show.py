@@ -7,8 +7,8 @@ import re
 from pathlib import Path
 
 import pytest
-from rich.cells import cell_len  # noqa: TID251 - this is about the terminal
-from rich.console import Console  # noqa: TID251 - likewise
+from rich.cells import cell_len
+from rich.console import Console
 
 from proofkit.book import Span
 from proofkit.problem import Notice
