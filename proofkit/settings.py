@@ -75,9 +75,13 @@ def _own_settings(path: Path) -> dict[str, str]:
     except FileNotFoundError:
         return {}
     except tomllib.TOMLDecodeError as error:
-        raise Unusable(f"{path} can't be read: {error}. Mend that place, then check again.") from error
+        raise Unusable(
+            f"{path} can't be read: {error}. Mend that place, then check again."
+        ) from error
     except (OSError, UnicodeDecodeError) as error:
-        raise Unusable(f"{path} can't be read. Check that it is a text file you may open.") from error
+        raise Unusable(
+            f"{path} can't be read. Check that it is a text file you may open."
+        ) from error
     for name in _NAMES:
         if not isinstance(values.get(name, ""), str):
             raise Unusable(f'In {path}, {name} must be in quotation marks, as in {name} = "…".')
