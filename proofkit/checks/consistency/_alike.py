@@ -28,13 +28,14 @@ _SAME_SOUND = (
 def alike(one: str, other: str) -> bool:
     """Whether the lower-case names differ by one letter after the first, or by two and sound alike.
 
-    Two letters that changed places count as one; names of four letters must sound alike. Names that differ in their first letter are two
-    people, as in every rhyme; so are a name and its plural or its pet form.
+    Two letters that changed places count as one; names of four letters must sound alike, and one of
+    three has but a doubled letter's difference (Nel, Nell). Names that differ in their first letter
+    are two people, as in every rhyme; so are a name and its plural or its pet form.
     """
     if one[0] != other[0] or _is_derived(one, other) or "-" in one + other:
         return False
     if min(len(one), len(other)) < _SHORTEST:
-        return False
+        return len(one) != len(other) and _singled(one) == _singled(other)
     distance = OSA.distance(one, other)
     if distance > 1 or max(len(one), len(other)) == _SHORTEST:
         return distance <= _MOST and sounds_alike(one, other)
@@ -59,6 +60,11 @@ def _is_derived(one: str, other: str) -> bool:
     changed_end = len(one) == len(other) and one[:-1] == other[:-1]
     # Another last vowel makes a man of a woman: Mario, Maria. The Redlegs are redlegged.
     return changed_end and (last <= set("aeioy") or last == {"s", "d"})
+
+
+def _singled(word: str) -> str:
+    """The word with its doubled letters written once."""
+    return re.sub(r"(.)\1", r"\1", word)
 
 
 def plain(word: str) -> str:

@@ -52,6 +52,7 @@ _NOT_WHO = word_set("be is was were are am been being 's not n't n’t")
 # "father of twins", "mother to the king"
 _AFTER_A_ROLE = frozenset({"of"})
 _KEEP = word_set("keep keeps kept keeping stay stays stayed stand stood remain remained")
+_FINITE = ("VBD", "VBZ", "MD")
 _A_HABIT = 4
 _VERB_OBJECTS = word_set(
     """
@@ -102,10 +103,19 @@ def _is_a_name(page: PageAnalysis, at: int) -> bool:
         and _joined(page, at)
     ):
         return False
+    return not _is_listed(page, at) and not _starts_a_pair(page, at)
+
+
+def _is_listed(page: PageAnalysis, at: int) -> bool:
+    """Her sister and mother; not "on my birthday, mum sang", where the comma ends the opening words."""
+    tokens = page.tokens
     before = joined_before(page, at)
-    if before is not None and (tokens[before].text[:1].islower() or tokens[at - 1].text == ","):
+    if before is None:
         return False
-    return not _starts_a_pair(page, at)
+    if tokens[at - 1].text == ",":
+        after = tokens[at + 1] if at + 1 < len(tokens) else None
+        return after is None or after.tag not in _FINITE
+    return tokens[before].text[:1].islower()
 
 
 def _is_a_role(page: PageAnalysis, at: int) -> bool:
