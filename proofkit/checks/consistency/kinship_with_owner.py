@@ -33,8 +33,10 @@ from proofkit.settings import Settings
 NAME = "consistency/kinship-with-owner"
 NEEDS = frozenset({Need.TEXT})
 
+# "Where's Grandma?" is where is Grandma: these own nothing.
+_IS = r"(?:Where|Who|What|Here|There|That|This|How|When|Why|It|He|She)\b"
 _OWNED = re.compile(
-    r"\b(?:my|his|her|your|their|our|[Mm]y|His|Her|Your|Their|Our|[A-Z]\w+['’]s)(?: (?:own|dear|old|poor))?"
+    rf"\b(?:my|his|her|your|their|our|[Mm]y|His|Her|Your|Their|Our|(?!{_IS})[A-Z]\w+['’]s)(?: (?:own|dear|old|poor))?"
     r" (Mother|Father|Mum|Mom|Mummy|Mommy|Mama|Dad|Daddy|Papa|Grandmother|Grandfather|Grandma|"
     r"Grandpa|Granny|Gran|Grandad|Uncle|Aunt|Auntie|Brother|Sister|Cousin)\b(?! [A-Z])(?!-)"
 )
