@@ -1,7 +1,7 @@
 """Which English a spelling is at home in, and what it is in the other: from VarCon.
 
 The table ``wordlists/varcon.tsv`` is made from VarCon 2020.12.07 (Kevin Atkinson and Benjamin
-Titze; its licence stands in ``wordlists/varcon-README.txt``) by ``wordlists/varcon_table.py``, which
+Titze; its licence stands in ``wordlists/varcon-README.txt``) by ``wordlists/make_varcon.py``, which
 says what was kept. A spelling at home in both Englishes in any sense belongs to neither: "story" is
 British too, though a storey is not a story.
 """

@@ -16,7 +16,7 @@ from proofkit.settings import English
 from proofkit.words.data import wordlist
 from proofkit.words.variants import variants
 
-TABLE = runpy.run_path(str(wordlist("varcon_table.py")))
+TABLE = runpy.run_path(str(wordlist("make_varcon.py")))
 CHECK_PAIRS = Path(__file__).parent / "varcon-check-pairs.tsv"
 LINES = [
     line

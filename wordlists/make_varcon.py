@@ -1,4 +1,4 @@
-"""Make ``varcon.tsv``, the table that proofkit loads, from ``varcon.txt``. Run: python wordlists/varcon_table.py
+"""Make ``varcon.tsv``, the table that proofkit loads, from ``varcon.txt``. Run: python wordlists/make_varcon.py
 
 VarCon 2020.12.07 (https://github.com/en-wl/wordlist, branch v1, commit b22230cc, varcon/varcon.txt)
 tells for each spelling in which English it is preferred, a variant, or not used. Its format, its
@@ -39,7 +39,7 @@ _Z = re.compile(r"z(?=(?:e[drs]?s?|ing|ation|ations|able|er|ers)$)")
 _TAG = re.compile(r"^(?P<category>[ABZCD_])(?P<standing>[.vVx-]?)(?P<column>\d*)$")
 
 HEADER = """\
-# Made by varcon_table.py from varcon.txt, VarCon 2020.12.07,
+# Made by make_varcon.py from varcon.txt, VarCon 2020.12.07,
 # Copyright 2000-2019 Kevin Atkinson, 2016 Benjamin Titze, 1993 Geoff Kuenning; licence: varcon-README.txt
 # american, british, british with -ize where that differs, seldom american, seldom british, part of speech, sense
 """
