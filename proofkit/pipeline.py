@@ -24,7 +24,7 @@ from proofkit.engines.memory import Memory
 from proofkit.issue import Issue, with_keys
 from proofkit.problem import Notice, Unusable
 from proofkit.progress import Progress, silent
-from proofkit.ranking import ranked, without_rivals
+from proofkit.ranking import asked_where_unsure, ranked, without_rivals
 from proofkit.readers.language import looks_english
 from proofkit.readers.read import read
 from proofkit.reading.bands import band_named
@@ -158,7 +158,7 @@ def _examine(
         except Exception:  # noqa: BLE001 - one broken check must not cost the author the others
             text = f"The check {check.name} failed on this manuscript; the others went on."
             notices.append(Notice(text=text, unchecked=True))
-    kept = without_rivals(issues)
+    kept = asked_where_unsure(without_rivals(issues))
     return Findings(
         english=analysis.english,
         issues=with_keys(task.book, kept),

@@ -46,6 +46,8 @@ _WEIGHTS: dict[str, float] = {
     "reading/": 0.3,
     "grammar/comma-": 0.1,
 }
+# Below this share of true ones an author who "mends" them spoils as much as they save: ask instead.
+_LIKELY = 0.6
 # An issue this long without a reading of its own is about a passage, not about its words.
 _PASSAGE = 60
 
@@ -65,6 +67,13 @@ def ranked(book: Book, issues: Iterable[Issue]) -> tuple[Issue, ...]:
                 issue.check,
             ),
         )
+    )
+
+
+def asked_where_unsure(issues: Iterable[Issue]) -> tuple[Issue, ...]:
+    """The issues, each error that is less than likely put as a query: only the sure may say "mend"."""
+    return tuple(
+        replace(issue, tier=Tier.QUERY) if issue.confidence < _LIKELY else issue for issue in issues
     )
 
 

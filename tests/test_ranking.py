@@ -9,7 +9,7 @@ import pytest
 from proofkit.book import Book, Page, Paragraph, Role, Span
 from proofkit.checks.registry import check_names
 from proofkit.issue import Issue, Tier, issue_at
-from proofkit.ranking import ranked, weight, without_rivals
+from proofkit.ranking import asked_where_unsure, ranked, weight, without_rivals
 from tests.marked import book_of
 
 BOOK = book_of("The snial went too the the pond and slept until noon.", "It was late.")
@@ -40,6 +40,13 @@ def test_every_error_stands_before_every_query() -> None:
     doubtful = issue("pond", check="grammar/comma-after-opening", confidence=0.4)
     sure = issue("snial", "snail", tier=Tier.QUERY, confidence=0.99)
     assert ranked(BOOK, [sure, doubtful]) == (doubtful, sure)
+
+
+def test_an_error_that_is_less_than_likely_is_asked() -> None:
+    likely, unlikely = issue("pond", confidence=0.6), issue("snial", confidence=0.55)
+    asked = asked_where_unsure([likely, unlikely])
+    assert [issue.tier for issue in asked] == [Tier.ERROR, Tier.QUERY]
+    assert asked[0] == likely
 
 
 def test_of_two_as_grave_the_surer_is_first() -> None:
