@@ -1,0 +1,255 @@
+"""Slips of the pen, kind by kind: where in a clean text each could happen, and what it would look like."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Iterator, Mapping
+from dataclasses import dataclass, replace
+
+from proofkit.analysis import Analysis
+from proofkit.book import Book, Page
+from proofkit.words.lists import word_set
+from proofkit.words.quotations import Quotation, quotations_of
+from proofkit.words.variants import other_english, variants
+
+_SMALL = word_set(
+    "of to in on at for with from by into and but that it he she they we you his her their was were is are had"
+)
+_ARTICLES = word_set("a an the")
+_WORD = re.compile(r"(?<![\w'’-])[a-z]+(?![\w'’-])")
+_SWAPS = {"was": "were", "were": "was", "is": "are", "are": "is"}
+_HAS = {"has": "have", "have": "has", "does": "do", "do": "does"}
+_UNREAL = re.compile(r"\b(?:if|wish|though|lest|until|Let|whether|suppose)\b")
+_SUBJECT = re.compile(r"\b(?:he|she|it|they|we|you|[A-Z][a-z]+) $")
+_MANY = word_set("two three four five six seven eight nine ten many few several both these those")
+_ONE = word_set("a an every each one another")
+_SIBILANT = ("s", "x", "z", "ch", "sh", "y")
+_ADDRESS = re.compile(
+    r",(?= (?:(?:my|dear|old|little|young|my dear|my little) )?[\w-]+(?:[.!?,]|$))"
+)
+_CALLED = re.compile(r"^[A-Z]\w+(?P<comma>,) (?=\w)")
+_MID_STOP = re.compile(r"(?<=[a-z]{2})\.(?= (?:[A-Z][a-z]*) [a-z])")
+_STOP_BEFORE_SPEECH = re.compile(r"(?<=[a-z]{2})\.(?= [\"“'‘][A-Z])")
+_LAST_STOP = re.compile(r"(?<=[a-z]{2})\.(?=[\"”'’]?\s*$)")
+_APOSTROPHE = re.compile(r"(?<=[A-Za-z])['’](?=[a-z]{1,2}\b)")
+_SENTENCE_START = re.compile(r"(?<=[a-z]{2}[.!?] )[A-Z](?=[a-z]* )")
+_LONE_I = re.compile(r"\bI\b(?!['’.])")
+_NAME = re.compile(r"(?<=[a-z] )[A-Z](?=[a-z]{2,})")
+_HYPHEN = re.compile(r"(?<=[a-z]{3})-(?=[a-z]{2})")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Slip:
+    """The characters ``start`` to ``end`` of a page, written ``wrong``.
+
+    ``reach`` is where on the wrong page an issue counts as about it.
+    """
+
+    page: int
+    start: int
+    end: int
+    wrong: str
+    reach: tuple[int, int]
+
+
+Source = Callable[[Book, Analysis, Page], Iterator[Slip]]
+
+
+def planted(book: Book, slip: Slip) -> Book:
+    """The book with the slip in it."""
+    page = book.page(slip.page)
+    by = len(slip.wrong) - (slip.end - slip.start)
+    text = page.text[: slip.start] + slip.wrong + page.text[slip.end :]
+    parts = tuple(
+        replace(p, start=p.start + by * (p.start >= slip.end), end=p.end + by * (p.end >= slip.end))
+        for p in page.paragraphs
+    )
+    notes = tuple((s + by * (s >= slip.end), e + by * (e >= slip.end)) for s, e in page.notes)
+    changed = replace(page, text=text, paragraphs=parts, notes=notes)
+    return replace(book, pages=(*book.pages[: slip.page - 1], changed, *book.pages[slip.page :]))
+
+
+def _at(page: Page, start: int, end: int, wrong: str) -> Slip:
+    return Slip(
+        page=page.number, start=start, end=end, wrong=wrong, reach=(start, start + len(wrong))
+    )
+
+
+def _words(page: Page) -> Iterator[re.Match[str]]:
+    yield from _WORD.finditer(page.prose)
+
+
+def _doubled_small(_: Book, __: Analysis, page: Page) -> Iterator[Slip]:
+    for word in _words(page):
+        if word.group() in _SMALL | _ARTICLES:
+            yield _at(page, word.end(), word.end(), f" {word.group()}")
+
+
+def _doubled_other(_: Book, __: Analysis, page: Page) -> Iterator[Slip]:
+    for word in _words(page):
+        if word.group() not in _SMALL | _ARTICLES and len(word.group()) > 3:
+            yield _at(page, word.end(), word.end(), f" {word.group()}")
+
+
+def _dropped(words: frozenset[str]) -> Source:
+    def source(_: Book, __: Analysis, page: Page) -> Iterator[Slip]:
+        for word in _words(page):
+            if word.group() in words and page.prose[word.end() : word.end() + 1] == " ":
+                yield _at(page, word.start(), word.end() + 1, "")
+
+    return source
+
+
+def _agreement(_: Book, __: Analysis, page: Page) -> Iterator[Slip]:
+    for word in _words(page):
+        before = page.prose[max(0, word.start() - 40) : word.start()]
+        wrong = _SWAPS.get(word.group())
+        if wrong is None and _SUBJECT.search(before):
+            wrong = _HAS.get(word.group())
+        if wrong and not _UNREAL.search(before):
+            yield _at(page, *word.span(), wrong)
+
+
+def _number(_: Book, analysis: Analysis, page: Page) -> Iterator[Slip]:
+    tokens = analysis.page(page.number).tokens
+    for at, noun in enumerate(tokens):
+        near = [t.text.lower() for t in tokens[max(0, at - 2) : at]]
+        if at > 1 and tokens[at - 1].tag not in ("JJ", "DT", "CD"):
+            near = near[-1:]
+        if noun.tag == "NNS" and noun.text[:-1] == noun.lemma and set(near) & _MANY:
+            yield _at(page, noun.end - 1, noun.end, "")
+        elif (
+            noun.tag == "NN"
+            and set(near) & _ONE
+            and noun.text.islower()
+            and not noun.text.endswith(_SIBILANT)
+            and (at + 1 == len(tokens) or not tokens[at + 1].tag.startswith(("NN", "JJ")))
+        ):
+            yield _at(page, noun.end, noun.end, "s")
+
+
+def _whole_on(book: Book, page: Page) -> Iterator[Quotation]:
+    for quotation in quotations_of(book).speech:
+        if (span := quotation.span) and span.page == page.number and not quotation.reopenings:
+            yield quotation
+
+
+def _lost_mark(*, closing: bool) -> Source:
+    def source(book: Book, _: Analysis, page: Page) -> Iterator[Slip]:
+        for quotation in _whole_on(book, page):
+            mark = quotation.closing if closing else quotation.opening
+            whole = quotation.span
+            assert mark is not None
+            assert whole is not None
+            at = mark.span
+            end = page.prose.find("\n\n", whole.end)
+            reach = (whole.start, len(page.prose) - 1 if end < 0 else end - 1)
+            yield Slip(page=page.number, start=at.start, end=at.end, wrong="", reach=reach)
+
+    return source
+
+
+def _moved_mark(book: Book, _: Analysis, page: Page) -> Iterator[Slip]:
+    for quotation in _whole_on(book, page):
+        assert quotation.closing is not None
+        mark = quotation.closing.span
+        if page.prose[mark.start - 1] in ",.":
+            text = page.prose[mark.start : mark.end] + page.prose[mark.start - 1]
+            yield _at(page, mark.start - 1, mark.end, text)
+
+
+def _lost_address(book: Book, analysis: Analysis, page: Page) -> Iterator[Slip]:
+    for quotation in _whole_on(book, page):
+        for part in quotation.parts:
+            inner = page.prose[part.start : part.end]
+            called = _CALLED.search(inner)
+            places = [called.start("comma")] if called else []
+            places += [m.start() for m in _ADDRESS.finditer(inner)]
+            for place in places:
+                near = inner[max(0, place - 20) : place + 30]
+                if any(analysis.vocabulary.is_name(w) for w in re.findall(r"[A-Z]\w+", near)) or (
+                    re.search(r", (?:my |dear |old |sir\b|madam\b|children\b)", near)
+                ):
+                    yield _at(page, part.start + place, part.start + place + 1, "")
+
+
+def _lost(pattern: re.Pattern[str]) -> Source:
+    """What the pattern finds, left out."""
+
+    def source(_: Book, __: Analysis, page: Page) -> Iterator[Slip]:
+        for match in pattern.finditer(page.prose):
+            yield _at(page, *match.span(), "")
+
+    return source
+
+
+def _stop_at_end(*, of_page: bool) -> Source:
+    def source(_: Book, __: Analysis, page: Page) -> Iterator[Slip]:
+        last = len(page.prose.rstrip())
+        for p in page.paragraphs:
+            match = _LAST_STOP.search(page.prose, p.start, p.end)
+            if (
+                match
+                and (p.end >= last) is of_page
+                and len(page.prose[p.start : p.end].split()) > 4
+            ):
+                yield _at(page, *match.span(), "")
+
+    return source
+
+
+def _lowered(pattern: re.Pattern[str]) -> Source:
+    def source(_: Book, __: Analysis, page: Page) -> Iterator[Slip]:
+        for match in pattern.finditer(page.prose):
+            yield _at(page, *match.span(), match.group().lower())
+
+    return source
+
+
+def _name_lowered(_: Book, analysis: Analysis, page: Page) -> Iterator[Slip]:
+    for match in _NAME.finditer(page.prose):
+        word = re.match(r"\w+", page.prose[match.start() :])
+        if (
+            word
+            and analysis.vocabulary.is_name(word.group())
+            and (analysis.vocabulary.count(word.group()) > 1)
+        ):
+            yield _at(page, *match.span(), match.group().lower())
+
+
+def _hyphen(_: Book, __: Analysis, page: Page) -> Iterator[Slip]:
+    for match in _HYPHEN.finditer(page.prose):
+        yield _at(page, *match.span(), " ")
+
+
+def _other_english(_: Book, analysis: Analysis, page: Page) -> Iterator[Slip]:
+    for word in _words(page):
+        known = variants()
+        if known.belongs_to(word.group()) is analysis.english:
+            wrong = known.in_english(word.group(), other_english(analysis.english))
+            if wrong and wrong != word.group():
+                yield _at(page, *word.span(), wrong)
+
+
+KINDS: Mapping[str, Source] = {
+    "small word doubled": _doubled_small,
+    "longer word doubled": _doubled_other,
+    "small word dropped": _dropped(_SMALL),
+    "article dropped": _dropped(_ARTICLES),
+    "was/were and the like": _agreement,
+    "number and noun": _number,
+    "closing mark lost": _lost_mark(closing=True),
+    "opening mark lost": _lost_mark(closing=False),
+    "closing mark moved": _moved_mark,
+    "comma of address lost": _lost_address,
+    "stop lost, page end": _stop_at_end(of_page=True),
+    "stop lost, paragraph end": _stop_at_end(of_page=False),
+    "stop lost, before capital": _lost(_MID_STOP),
+    "stop lost, before speech": _lost(_STOP_BEFORE_SPEECH),
+    "apostrophe lost": _lost(_APOSTROPHE),
+    "capital lost, sentence": _lowered(_SENTENCE_START),
+    "capital lost, name": _name_lowered,
+    "capital lost, I": _lowered(_LONE_I),
+    "the other English": _other_english,
+    "hyphen lost": _hyphen,
+}
