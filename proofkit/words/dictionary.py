@@ -114,8 +114,27 @@ def dictionary(english: English) -> Dictionary:
     )
 
 
+def dialect() -> frozenset[str]:
+    """Words that novels for children have only in speech: leetle, sech, gwine. Not all of dialect."""
+    return _of_novels()["dialect"]
+
+
+def familiar() -> frozenset[str]:
+    """Words that stories for children use though English at large seldom does: whiskers, raisins."""
+    return _of_novels()["familiar"]
+
+
+@lru_cache(maxsize=1)
+def _of_novels() -> dict[str, frozenset[str]]:
+    blocks = _parted(wordlist("dictionary-novels.txt").read_text("utf-8").rstrip())
+    return {kind: frozenset(words) for kind, words in blocks.items() if kind[0].islower()}
+
+
 def _blocks() -> dict[str, list[str]]:
-    text = gzip.decompress(wordlist("dictionary.txt.gz").read_bytes()).decode()
+    return _parted(gzip.decompress(wordlist("dictionary.txt.gz").read_bytes()).decode())
+
+
+def _parted(text: str) -> dict[str, list[str]]:
     blocks = {}
     for block in ("\n" + text).split("\n# ")[1:]:
         kind, _, words = block.partition("\n")

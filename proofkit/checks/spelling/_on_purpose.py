@@ -6,11 +6,13 @@ import re
 
 from rapidfuzz.distance import OSA
 
+from proofkit.book import Book, Span
 from proofkit.checks.spelling._run_together import parts
+from proofkit.checks.spelling._voice import is_dialect, voice_at
 from proofkit.words.dictionary import Dictionary
 from proofkit.words.frequency import zipf
 from proofkit.words.suggest import candidates
-from proofkit.words.vocabulary import WORD
+from proofkit.words.vocabulary import WORD, Vocabulary
 
 _ELONGATED = re.compile(r"(\w)\1\1", re.IGNORECASE)
 _REPEATED = re.compile(r"(\w{2,})\1")
@@ -37,6 +39,7 @@ _PLAYFUL_ENDS = (
 )
 _ENDINGS = ("s", "es", "ed", "er", "est")
 _LOAN_END = re.compile(r"[aiou]$")
+_END = re.compile(r"[aiou]$")
 _DIALECT = re.compile(
     r"(?:^|[\s\"“‘—-])['’](?:em|im|er|is|ere|ad|ave|e|ow|ome|is|ead|bout|cause|tis|twas)\b"
     r"|\b(?:an|o|th|wi|ol|t)['’](?=\s)|\w{2}in['’](?=\s)|\b(?:ain['’]t|thou|thee|thy|thine|ye|yer|yez|ter"
@@ -48,6 +51,7 @@ _CONTENT_WORD = 5.9
 _COMMON = 4.5
 _LIKELY_SLIP = 0.75
 _FREQUENT = 4.0
+_SMALL = 2
 
 
 def is_sound(word: str) -> bool:
@@ -90,44 +94,57 @@ def is_set_apart(text: str, start: int, end: int) -> bool:
     return bool(clipped) or hyphened or _INTRODUCED.search(before) is not None
 
 
-def is_among_strangers(text: str, start: int, end: int, known: Dictionary) -> bool:
-    """Whether its sentence has another word the dictionary lacks, or hardly a word beside it.
+def is_among_strangers(book: Book, span: Span, vocabulary: Vocabulary, known: Dictionary) -> bool:
+    """Whether what is said around it has another word the dictionary lacks, or hardly a word at all.
 
-    That is a song or a saying in another language, or a sound ("Splosh!"); a word beside one that it
-    resembles is word play ("flibber, flobber"); and beside 'em, ain't and thou it is somebody's way
-    of speaking.
+    That is a song or a saying in another language, somebody's way of speaking, or a sound ("Splosh!");
+    and a word beside one that it resembles is word play ("flibber, flobber"). In speech all the words of
+    the paragraph that are spoken tell, elsewhere those of the sentence.
     """
-    left = [m.end() for m in _END.finditer(text, 0, start)]
-    right = _END.search(text, end)
-    sentence_start = left[-1] if left else 0
-    sentence_end = right.start() if right else len(text)
-    word = text[start:end].lower()
-    if _DIALECT.search(text, sentence_start, sentence_end):
+    voice = voice_at(book, span)
+    if is_dialect(voice):
         return True
-    matches = list(WORD.finditer(text, sentence_start, sentence_end))
-    others = [match.group() for match in matches if match.start() != start]
-    here = sum(1 for match in matches if match.start() < start)
-    beside = others[max(0, here - 2) : here + 2]
-    return (
-        not others
-        or any(_plays_with(word, other.lower()) for other in beside)
-        or any(_is_stranger(other, known) for other in others)
+    text, at = voice.text, voice.at
+    left = [m.end() for m in _END.finditer(text, 0, at)]
+    right = _END.search(text, voice.end)
+    start, end = left[-1] if left else 0, right.start() if right else len(text)
+    sentence = [m for m in WORD.finditer(text, start, end) if m.start() != at]
+    here = sum(1 for match in sentence if match.start() < at)
+    beside = sentence[max(0, here - 2) : here + 2]
+    if not sentence or any(_plays_with(text[at : voice.end], m.group()) for m in beside):
+        return True
+    if any(_is_stranger(m.group(), known) for m in sentence):
+        return True
+    return voice.spoken and any(
+        _is_stranger(m.group(), known) or _opens_strangely(m.group(), vocabulary, known)
+        for m in WORD.finditer(text)
+        if m.start() != at
     )
 
 
 def _plays_with(word: str, other: str) -> bool:
     """Whether two neighbours look made for each other: flibber, flobber. Not "teh then"."""
+    word, other = word.lower(), other.lower()
     alike = other != word and len(other) > 3 and OSA.distance(word, other) <= 2
     return alike and zipf(other) < _COMMON
 
 
 def _is_stranger(word: str, known: Dictionary) -> bool:
-    """Whether a word is neither English nor, very likely, a slip for English."""
+    """Whether a word is neither English nor, very likely, a slip for English. A name is no stranger."""
     if word[0].isupper() or known.knows(word) or known.knows_elsewhere(word):
         return False
+    if len(word) <= _SMALL:
+        return True
     likely = candidates(word, known)[:1]
     slip = any(c.cost <= _LIKELY_SLIP and zipf(c.word) >= _FREQUENT for c in likely)
     return not slip and parts(word, known) is None
+
+
+def _opens_strangely(word: str, vocabulary: Vocabulary, known: Dictionary) -> bool:
+    """Whether a capital word is a stranger that opens a sentence (Nunca, Vot) and no name of the book."""
+    use = vocabulary.use(word)
+    once = use is not None and use.count == 1 and not use.capitals_inside
+    return word.istitle() and once and not known.knows(word) and _is_stranger(word.lower(), known)
 
 
 def is_inflected(word: str, known: Dictionary) -> bool:

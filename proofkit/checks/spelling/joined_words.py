@@ -31,7 +31,7 @@ from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
 from proofkit.words.dictionary import Dictionary, dictionary
 from proofkit.words.suggest import in_case_of
-from proofkit.words.vocabulary import Use
+from proofkit.words.vocabulary import Use, Vocabulary
 
 NAME = "spelling/joined-words"
 NEEDS = frozenset({Need.TEXT})
@@ -47,7 +47,10 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
         if known.knows(form) or known.knows_elsewhere(form) or use.capitals_inside:
             continue
         pair = parts(form, known)
-        if pair and (is_pair(*pair) or (_may_open(form, pair) and _is_slip(book, use, known))):
+        if pair and (
+            is_pair(*pair)
+            or (_may_open(form, pair) and _is_slip(book, use, analysis.vocabulary, known))
+        ):
             for span, related in rows(use.spans):
                 yield issue_at(
                     book,
@@ -66,12 +69,12 @@ def _may_open(form: str, pair: tuple[str, str]) -> bool:
     return form.islower() or pair[0] in _OPENERS
 
 
-def _is_slip(book: Book, use: Use, known: Dictionary) -> bool:
+def _is_slip(book: Book, use: Use, vocabulary: Vocabulary, known: Dictionary) -> bool:
     """A space left out happens once, in a sentence of English words."""
     span = use.spans[0]
     text = book.page(span.page).prose
     return (
         use.count == 1
         and not is_set_apart(text, span.start, span.end)
-        and not is_among_strangers(text, span.start, span.end, known)
+        and not is_among_strangers(book, span, vocabulary, known)
     )

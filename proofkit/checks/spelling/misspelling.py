@@ -73,7 +73,7 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
     known = dictionary(analysis.english)
     for use in analysis.vocabulary.uses.values():
         form = use.usual_form
-        if _is_strange(form, known) and not _is_meant(book, use, known):
+        if _is_strange(form, known) and not _is_meant(book, use, analysis.vocabulary, known):
             meant = _meant(use, known, analysis.vocabulary)
             if meant:
                 yield from (_issue(book, span, use.count, meant) for span in use.spans)
@@ -91,7 +91,7 @@ def _is_strange(form: str, known: Dictionary) -> bool:
     )
 
 
-def _is_meant(book: Book, use: Use, known: Dictionary) -> bool:
+def _is_meant(book: Book, use: Use, vocabulary: Vocabulary, known: Dictionary) -> bool:
     """Whether the word is there on purpose, as its look or its surroundings show."""
     if use.capitals_inside or is_sound(use.word) or use.count > _MOST_TIMES:
         return True
@@ -99,7 +99,7 @@ def _is_meant(book: Book, use: Use, known: Dictionary) -> bool:
         text = book.page(span.page).prose
         if is_set_apart(text, span.start, span.end):
             return True
-        if is_among_strangers(text, span.start, span.end, known):
+        if is_among_strangers(book, span, vocabulary, known):
             return True
     return False
 

@@ -31,7 +31,7 @@ from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
 from proofkit.words.dictionary import Dictionary, dictionary
 from proofkit.words.frequency import zipf
-from proofkit.words.vocabulary import Use
+from proofkit.words.vocabulary import Use, Vocabulary
 
 NAME = "spelling/name-in-lower-case"
 NEEDS = frozenset({Need.TEXT})
@@ -46,7 +46,11 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
     known = dictionary(analysis.english)
     for use in analysis.vocabulary.uses.values():
         name = known.as_name(use.word)
-        if name is None or not use.lower or not _is_name_here(book, use, known):
+        if (
+            name is None
+            or not use.lower
+            or not _is_name_here(book, use, analysis.vocabulary, known)
+        ):
             continue
         spans = [span for span in use.spans if book.quote(span).islower()]
         for span, related in rows(spans):
@@ -62,13 +66,13 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
             )
 
 
-def _is_name_here(book: Book, use: Use, known: Dictionary) -> bool:
+def _is_name_here(book: Book, use: Use, vocabulary: Vocabulary, known: Dictionary) -> bool:
     if len(use.word) < _LETTERS or not use.word.isascii() or zipf(use.word) < _WELL_KNOWN:
         return False
     for span in use.spans:
         text = book.page(span.page).prose
         if is_set_apart(text, span.start, span.end):
             return False
-        if is_among_strangers(text, span.start, span.end, known):
+        if is_among_strangers(book, span, vocabulary, known):
             return False
     return True
