@@ -1,10 +1,11 @@
 """No comma beside the name of the one who is spoken to.
 
 What it finds
-    "Hello Crow!", "Help me Mum!", "Thank you my son." Inside speech only: a greeting or an
-    exclamation before a name; a name, or a word such as Mum or "my child", at the end of what is
-    said to it; a name at the beginning before "you", "I", "please" or a question. A kinship word that
-    stands for a name gets its capital in the same stroke.
+    "Hello Crow!", "Where are you going Mum?", "I think Pip that we must go." Inside speech only: a
+    name, or a word such as Mum, "my child" or "children", after a greeting or after a clause that
+    wants nothing more; in the middle, where the sentence goes on after it; at the beginning, before
+    "you", "I", "please", a question or a command. A kinship word that stands for a name gets its
+    capital in the same stroke.
 
 Why a reader minds
     The comma is the little turn of the head. "Let's eat, Grandma" and "Let's eat Grandma" are two
@@ -27,62 +28,62 @@ from collections import defaultdict
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from proofkit.analysis import Analysis, PageAnalysis
+from proofkit.analysis import Analysis, Token
 from proofkit.book import Book, Span
+from proofkit.checks.address._clauses import (
+    is_complete,
+    is_greeting,
+    is_opening,
+    is_polite,
+    may_precede_sir,
+    thinks,
+)
+from proofkit.checks.address._spoken_to import Kind, SpokenTo, spoken_to
 from proofkit.checks.check import Need
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
-from proofkit.words.dictionary import dictionary
 from proofkit.words.quotations import quotations_of
 
 NAME = "address/name-in-address"
 NEEDS = frozenset({Need.LANGUAGE_MODEL})
 
-_KIN_WORDS = """
-mother father mum mom mummy mommy mama mamma dad daddy papa grandmother grandfather grandma
-grandpa granny gran grandad granddad nana auntie aunty
-"""
-_KIN = frozenset(_KIN_WORDS.split())
-_NOT_NAMES_WORDS = """
-God Lord Will May Heavens Goodness English I Santa Sunday Monday Friday Saturday
-"""
-_NOT_NAMES = frozenset(_NOT_NAMES_WORDS.split())
-# Who may be spoken to: a name with or without a title, a kinship word, "my dear friend".
-_SPOKEN_TO = re.compile(
-    r"(?:(?:Mr|Mrs|Ms|Dr|Miss|Uncle|Aunt|Auntie|King|Queen|Prince|Princess|Old|Little|Big|Mother|Father)\.?\s+)?"
-    r"\b[A-Z][a-z]\w*(?![\w'’-])"
-    rf"|\b(?:{'|'.join(sorted(_KIN))})\b(?!['’-])"
-    r"|\bmy\s+(?:(?:dear|little|dearest|good|old|sweet)\s+)?(?:friends?|child|children|son|daughter|dear|king|queen"
-    r"|lord|lady|love|darling|boy|girl|one|brother|sister|people|prince|princess)\b(?!['’-])"
+_REFRAIN = 5
+_CLAUSE_START = re.compile(r"[.!?,;:—–…\n\"“”]\s*")
+_CONTRACTED = r"['’](?:m|ve|ll|d|re)"
+_ASKS = (
+    r"(?:is|are|am|was|were|can|can['’]t|may|will|won['’]t|shall|do|did|don['’]t|didn['’]t|could|couldn['’]t|would|should|have|has"
+    r"|haven['’]t|must)"
 )
-# A clause that is nothing but a greeting, a cry or a call: what follows is the one who is meant.
-_GREETING = re.compile(
-    r"(?:oh |o )?(?:hello|hi|hey|good (?:morning|evening|afternoon|day|night)|good-?bye|bye|bye-bye"
-    r"|goodnight|thank you(?: so much| very much)?|thanks|please|sorry|i(?:['’]m| am) sorry|well done|come on|come here"
-    r"|come back|wake up|hurry up|get up|look out|watch out|be careful|happy birthday|welcome(?: home| back)?"
-    r"|congratulations|of course|oh|oh no|no|yes|okay|ok|all right|never mind|good luck|help me|excuse me)",
-    re.IGNORECASE,
+# After a name at the beginning: whoever is called can't be the subject of what follows.
+_GOES_ON = re.compile(
+    rf"\s+(?:I|I{_CONTRACTED}|you|you{_CONTRACTED}|we|we{_CONTRACTED}|it['’]s|there['’]s|that['’]s|please|let['’]s|thank you"
+    rf"|(?:what|why|how|where|who|when)(?: {_ASKS}|['’]s)|(?:what|how) (?:a|an|big|many|much)"
+    rf"|(?:it|there|this|that) (?:is|was)|(?:if|when|as) you|{_ASKS} (?:I|we|you))\b(?!-\w)"
 )
-_LAST_BEFORE = re.compile(
-    r"\b(?:me|you|us|it|now|here|there|please|again|today|tonight|tomorrow|too|then|down|away|home)$",
-    re.IGNORECASE,
+_COMMANDS = re.compile(
+    r"\s+(?:come|look|wait|stop|listen|help|give|take|run|be|don['’]t|do|bring|hold|hurry|go|tell|show|wake|watch|open|try"
+    r"|fetch|lie|sit|stand|get|find|keep|leave|make|say|see|catch|jump|climb|throw|eat|drink|thank|forgive|mind|quick)\b"
+    r"(?![^.?!]*\?)"
 )
-# "They call me Ben", "Are you Ben?", "I give you my son": no one is spoken to by that name.
-_NAMES_OR_GIVES = re.compile(
-    r"\b(?:call|calls|called|name|named|give|gives|gave|given|bring|brought|show|showed|find|make|made|sell|sold|send|wed|marry|christen"
-    r"|let (?:me|him|her)|(?:are|were|is) (?:you|it|there|here)|(?:is|was) (?:now|then|here|there)|that['’]s)\b"
-    r"|^(?:and|or|but)\b",
-    re.IGNORECASE,
+_MY_CHILD = re.compile(
+    r"\s+my (?:dear |little |sweet |good )*(?:child|children|son|daughter|friend|love|darling|dear|brother|sister|boy|girl)[,.!?]"
 )
-_AFTER_NAME = re.compile(
-    r"\s+(?:I|I['’](?:m|ve|ll|d)|you|you['’]re|please|let['’]s|what|why|how"
-    r"|(?:where|can|may|will|shall|do|did|are|could|would|have) (?:is|are|I|we|you|my|the))\b"
+# In the middle, where the clause before is complete, the sentence may also go on with a joining word.
+_JOINED = re.compile(
+    r"\s+(?:that (?!['’])|(?:and|or|but|because|if|when|before|so|for|while|until|or else)"
+    r" (?:I|you|we|it|he|she|they|let|the|then|there|don['’]t|tell|see|help|sit|look|come|go|have|get|my|your|never|fetch|bring|take|give|find|run|someone|something|everyone|this|a|an|his|her)\b)"
 )
-_CLAUSE_START = re.compile(r"[.!?,;:—–…\n]\s*")
+_STOPPED = re.compile(
+    r"\s*(?:[.!?…—–;:]|$|,\s*(?:(?:and|or|but|for|so) )?(?:I|you|we|it|he|she|they|please|let|don['’]t|what|why|where|how|if|because"
+    r"|there|do|are|can|will|come|look|and)\b|,\s*$)"
+)
+_WORD_BEFORE = re.compile(r"[\w'’-]+\s+$")
+_WORD_AFTER = re.compile(r"\s+[\w'’]+")
+_LET_ME_IN = re.compile(r"\s+(?:me|us)\b|\s*[!,]")
 
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
-    """Yield one issue for each name spoken to without its comma, the same words as one."""
+    """Yield one issue for each name spoken to without its comma; a refrain's are one."""
     alike: dict[str, list[tuple[Span, str]]] = defaultdict(list)
     for quotation in quotations_of(book).speech:
         for part in quotation.parts if quotation.whole else ():
@@ -91,17 +92,25 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
                 span = Span(page=part.page, start=part.start + start, end=part.start + end)
                 alike[book.quote(span)].append((span, reading))
     for places in alike.values():
-        (first, reading), *others = places
-        yield issue_at(
-            book,
-            first,
-            check=NAME,
-            tier=Tier.ERROR,
-            message="a comma beside the one spoken to",
-            confidence=0.85,
-            suggestions=[reading],
-            related=[span for span, _ in others],
-        )
+        rows = [places] if len(places) >= _REFRAIN else [[place] for place in places]
+        for (first, reading), *others in rows:
+            yield _issue(book, first, reading, [span for span, _ in others])
+
+
+def _issue(book: Book, span: Span, reading: str, others: list[Span]) -> Issue:
+    both = reading.count(",") > 1
+    # After a mere cry many houses print no comma: "Oh Mum!"
+    cry = reading.lower().startswith(("oh,", "o,", "ah,"))
+    return issue_at(
+        book,
+        span,
+        check=NAME,
+        tier=Tier.QUERY if cry else Tier.ERROR,
+        message=f"{'commas on both sides of' if both else 'a comma beside'} the one spoken to",
+        confidence=0.55 if cry else 0.85,
+        suggestions=[reading],
+        related=others,
+    )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -114,53 +123,49 @@ class _Speech:
 
     def missing(self) -> Iterator[tuple[int, int, str]]:
         """Where a comma is missing beside a name, in this text, and how the words there should read."""
-        for match in _SPOKEN_TO.finditer(self.text):
-            if not self._may_be_spoken_to(match.group()):
-                continue
-            before, after = self.text[: match.start()], self.text[match.end() :]
-            name = _capitalised(match.group())
-            if self._said_to(match, before, after):
-                word = re.search(r"[\w'’-]+\s+$", before)
-                if word:
-                    yield word.start(), match.end(), f"{word.group().rstrip()}, {name}"
-            elif not _clause(before) and (follows := _AFTER_NAME.match(after)):
-                first = re.match(r"\s+[\w'’]+", follows.group())
-                if first:
-                    yield (
-                        match.start(),
-                        match.end() + first.end(),
-                        f"{name}, {first.group().strip()}",
-                    )
+        for who in spoken_to(self.text, self.analysis):
+            before, after = self.text[: who.start], self.text[who.end :]
+            clause = _clause(before)
+            if not clause:
+                if _opens(who, before) and _goes_on(who, after):
+                    yield self._with_commas(who, before=False, after=True)
+            elif _STOPPED.match(after):
+                called = after.startswith("!") and who.kind is Kind.NAME and is_opening(clause)
+                if called or self._is_said_to(who, clause):
+                    yield self._with_commas(who, before=True, after=False)
+            elif self._goes_on_after(who, clause, after):
+                yield self._with_commas(who, before=True, after=True)
 
-    def _may_be_spoken_to(self, words: str) -> bool:
-        last = words.rsplit(maxsplit=1)[-1]
-        if words.lower() in _KIN or words.startswith("my"):
+    def _is_said_to(self, who: SpokenTo, clause: str) -> bool:
+        tokens = self._tokens(who, clause)
+        if is_greeting(clause, who.kind) or is_complete(tokens, who.kind):
             return True
-        use = self.analysis.vocabulary.use(last)
-        if use is None or last in _NOT_NAMES or use.capitals_inside <= use.lower:
-            return False
-        # Once may be chance ("He said, If you…"): a common word is a name only from twice on.
-        common = dictionary(self.analysis.english).knows(last.lower())
-        return use.capitals_inside > 1 or not common
+        return is_polite(who.words) and bool(tokens) and may_precede_sir(tokens)
 
-    def _said_to(self, name: re.Match[str], before: str, after: str) -> bool:
-        """Whether what comes before is said to the name, which nothing but a mark follows."""
-        clause = " ".join(_clause(before).split())
-        if not clause or not re.match(r"\s*(?:[.!?,…]|$)", after):
-            return False
-        if _GREETING.fullmatch(clause):
-            return True
-        if " " not in clause or _NAMES_OR_GIVES.search(clause) or after.lstrip().startswith(","):
-            return False
-        return bool(_LAST_BEFORE.search(clause)) or (
-            name.group().startswith("my") and self._after_noun(self.part.start + name.start())
-        )
+    def _goes_on_after(self, who: SpokenTo, clause: str, after: str) -> bool:
+        if thinks(clause):
+            return re.match(r"\s+(?:that|we|I|you|it|they)\b", after) is not None
+        if is_greeting(clause, who.kind) and not (" " in clause and _JOINED.match(after)):
+            return _goes_on(who, after) or re.match(r"\s+(?:he|she|they)\b", after) is not None
+        if is_opening(clause):
+            return _goes_on(who, after)
+        goes_on = _GOES_ON.match(after) is not None or _JOINED.match(after) is not None
+        return goes_on and self._is_said_to(who, clause)
 
-    def _after_noun(self, at: int) -> bool:
-        """Whether the word before character ``at`` of the page is a noun: "your power my child"."""
-        page: PageAnalysis = self.analysis.page(self.part.page)
-        before = [token for token in page.tokens if token.end <= at]
-        return bool(before) and before[-1].pos == "NOUN"
+    def _tokens(self, who: SpokenTo, clause: str) -> tuple[Token, ...]:
+        """The tokens of the clause, which ends before the one spoken to."""
+        end = self.part.start + who.start
+        start = self.part.start + self.text[: who.start].rfind(clause)
+        page = self.analysis.page(self.part.page)
+        return tuple(t for t in page.tokens if start <= t.start and t.end <= end)
+
+    def _with_commas(self, who: SpokenTo, *, before: bool, after: bool) -> tuple[int, int, str]:
+        start, end, reading = who.start, who.end, who.reading
+        if before and (word := _WORD_BEFORE.search(self.text[:start])):
+            start, reading = word.start(), f"{word.group().rstrip()}, {reading}"
+        if after and (word := _WORD_AFTER.match(self.text[end:])):
+            end, reading = end + word.end(), f"{reading}, {word.group().strip()}"
+        return start, end, reading
 
 
 def _clause(before: str) -> str:
@@ -168,6 +173,17 @@ def _clause(before: str) -> str:
     return _CLAUSE_START.split(before)[-1].strip()
 
 
-def _capitalised(name: str) -> str:
-    """The name as it should be written: a kinship word that stands for a name takes a capital."""
-    return name.capitalize() if name in _KIN else name
+def _opens(who: SpokenTo, before: str) -> bool:
+    """Whether a sentence of the speech begins with the name: only then can it be called out first."""
+    if who.kind is Kind.HEARERS and who.words[0].islower():
+        return False
+    return not before.strip() or before.rstrip()[-1:] in tuple(".!?…:")
+
+
+def _goes_on(who: SpokenTo, after: str) -> bool:
+    if _GOES_ON.match(after) or _MY_CHILD.match(after):
+        return True
+    command = _COMMANDS.match(after)
+    # "My friends help me" may tell as well as ask: only a call is sure.
+    many = who.words.endswith(("s", "children", "people"))
+    return command is not None and (not many or "!" in after.partition(".")[0])
