@@ -28,6 +28,7 @@ from proofkit.analysis import Analysis
 from proofkit.book import Book, Page, Span
 from proofkit.checks.check import Need
 from proofkit.checks.consistency._features import LANDFORMS
+from proofkit.checks.consistency._refrain import one_by_one
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
 from proofkit.words.vocabulary import Vocabulary
@@ -41,19 +42,20 @@ _DESCRIBES = re.compile(r"(?:an|ish|ese|day|ic)$")
 
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
-    """One issue for each place."""
+    """One issue each, or one for a place that is named all through the book."""
     for (name, _), spans in _places(book, analysis.vocabulary).items():
         feature = book.quote(spans[0]).capitalize()
-        yield issue_at(
-            book,
-            spans[0],
-            check=NAME,
-            tier=Tier.QUERY,
-            message=f"a capital where it is part of the name: {name} {feature}",
-            suggestions=(feature,),
-            confidence=0.65,
-            related=spans[1:],
-        )
+        for first, *others in one_by_one(spans):
+            yield issue_at(
+                book,
+                first,
+                check=NAME,
+                tier=Tier.QUERY,
+                message=f"a capital where it is part of the name: {name} {feature}",
+                suggestions=(feature,),
+                confidence=0.65,
+                related=others,
+            )
 
 
 def _places(book: Book, vocabulary: Vocabulary) -> dict[tuple[str, str], list[Span]]:

@@ -31,9 +31,16 @@ def test_marks_are_one_row_with_all_other_places() -> None:
 
 def test_a_refrain_is_one_row_and_other_places_have_their_own() -> None:
     refrain = "Tick, tock, said mr Tock, and wound."
-    book = book_of(refrain, refrain, "Where was mr Tock now?")
+    book = book_of(*[refrain] * 5, "Where was mr Tock now?")
     rows = list(title_without_capital.find(book, analysis_of(book), Settings()))
-    assert [len(row.related) for row in rows] == [1, 0]
+    assert [len(row.related) for row in rows] == [4, 0]
+
+
+def test_what_comes_back_on_a_few_pages_is_marked_on_each() -> None:
+    refrain = "Tick, tock, said mr Tock, and mr Tock wound."
+    book = book_of(refrain, refrain)
+    rows = list(title_without_capital.find(book, analysis_of(book), Settings()))
+    assert [row.span.page for row in rows] == [1, 1, 2, 2]
 
 
 def test_a_misspelt_name_is_compared_with_its_likeliest_spelling_only() -> None:
