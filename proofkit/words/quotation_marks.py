@@ -145,7 +145,7 @@ def _apostrophe_cost(text: str, before: str, after: str) -> float:
     if _surely_apostrophe(before, after):
         return 0.0
     if right.isalnum():
-        return _leading_cost(text, after)
+        return _leading_cost(text, before, after)
     return _trailing_cost(before) if left.isalpha() else 3.2
 
 
@@ -159,14 +159,16 @@ def _surely_apostrophe(before: str, after: str) -> bool:
     return left == "." and re.match(r"s\b", after) is not None
 
 
-def _leading_cost(text: str, after: str) -> float:
+def _leading_cost(text: str, before: str, after: str) -> float:
     word = re.match(r"\w+", after)
     known = word is not None and (word.group().lower() in _LEADING or word.group().isdigit())
     if text == "’":
         return 0.1 if known else 0.6
     if known:
         return 0.3
-    return 3.0 if after[0].isupper() else 1.2
+    # After *said the fox,* a speech goes on in small letters.
+    brought_in = before.rstrip()[-1:] in (",", ";", ":")
+    return 3.0 if after[0].isupper() or brought_in else 1.2
 
 
 def _trailing_cost(before: str) -> float:

@@ -26,7 +26,7 @@ complain complains complained command commands commanded plead pleads pleaded mu
 stammer stammers stammered gasp gasps gasped observe observed interrupt interrupts interrupted
 conclude concluded advise advises advised sang sing sings singing chant chants chanted chanting
 boast boasts boasted quoth remind reminds reminded imagine imagined state stated
-urge urged confess confessed assure assured object objected reason reasoned
+correct corrected urge urged confess confessed assure assured object objected reason reasoned
 ventured persisted pursued resumed squeak squeaks squeaked squeal squealed roar roars roared
 growl growls growled howl howled bark barked hiss hissed croak croaks croaked bellow bellowed
 moan moaned groan groaned wail wailed sob sobbed snap snapped snarl snarled grumble grumbled
@@ -57,7 +57,7 @@ _TAKES = r"(?!\s+(?:to|\w+ing|off|back|away|home|up|down|in|into|out|over|throug
 _WEAK_VERB = "(?:" + "|".join(sorted(_WEAK)) + r")\b" + _TAKES
 _VERB = "(?:" + "|".join(sorted(SAYING)) + "|" + _WEAK_VERB + ")"
 _EITHER = "(?:" + "|".join(sorted(SAYING | MANNER)) + "|" + _WEAK_VERB + ")"
-_PRONOUN = r"(?:he|she|it|they|we|I|you|ha|everyone|everybody|someone|somebody|nobody|both|all|another|others)"
+_PRONOUN = r"(?:he|she|it|they|we|I|you|ha|everyone|everybody|someone|somebody|nobody|both|all|another|others|people)"
 _DETERMINER = r"(?:the|a|an|his|her|its|my|our|their|your|this|that|one|some|old|little|poor|dear)"
 _BETWEEN = (
     r"(?:\w+ly|had|would|then|also|just|only|soon|always|again|all|both|to (?:him|her|it)self)"

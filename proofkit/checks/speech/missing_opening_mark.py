@@ -25,18 +25,17 @@ from collections.abc import Iterable
 from proofkit.analysis import Analysis
 from proofkit.book import Book
 from proofkit.checks.check import Need
+from proofkit.checks.speech._extent import spoken_start
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
-from proofkit.words.persons import sentence_spans, speaks_in_person
+from proofkit.words.persons import told_in_past
 from proofkit.words.quotation_marks import Mark
 from proofkit.words.quotations import Quotation, quotations_of
-from proofkit.words.reporting import has_reporting_verb
 
 NAME = "speech/missing-opening-mark"
 NEEDS = frozenset({Need.TEXT})
 
 _OPENERS = {"”": "“", "’": "‘", "»": "«", "“": "“"}
-_BROUGHT_IN = re.compile(r"[,:]\s+(?=[A-Z])")
 _WORD = re.compile(r"\s*(\S+)")
 
 
@@ -52,7 +51,7 @@ def _issue(book: Book, quotation: Quotation, closing: Mark) -> Issue:
     mark = _OPENERS.get(closing.text, closing.text)
     part = quotation.parts[-1] if quotation.parts else closing.span
     inner = page.prose[part.start : part.end]
-    at, sure = _likely_start(inner)
+    at, sure = spoken_start(inner, past=told_in_past(book))
     word = _WORD.match(inner, at)
     if word is None:
         span, reading = closing.span, ""
@@ -72,20 +71,3 @@ def _issue(book: Book, quotation: Quotation, closing: Mark) -> Issue:
         confidence=0.85 if sure else 0.65,
         related=[closing.span],
     )
-
-
-def _likely_start(inner: str) -> tuple[int, bool]:
-    """Where in the words before the closing mark the speech begins, and whether that is plain."""
-    for brought in _BROUGHT_IN.finditer(inner):
-        clause = re.split(r"[.!?]\s", inner[: brought.start()])[-1]
-        if has_reporting_verb(clause):
-            return brought.end(), True
-    spans = sentence_spans(inner)
-    if len(spans) < 2:
-        return 0, True
-    at = spans[-1][0]
-    for start, end in reversed(spans[:-1]):
-        if not speaks_in_person(inner[start:end]):
-            return at, False
-        at = start
-    return at, at == 0

@@ -26,45 +26,48 @@ import re
 from collections.abc import Iterable, Iterator
 
 from proofkit.analysis import Analysis
-from proofkit.book import Book, Page
+from proofkit.book import Book, Page, Span
 from proofkit.checks.check import Need
+from proofkit.checks.speech._extent import reported_length, spoken_length
 from proofkit.checks.speech._seams import paragraph_at
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
-from proofkit.words.persons import sentence_spans, speaks_in_person
+from proofkit.words.persons import told_in_past
 from proofkit.words.quotation_marks import Mark
 from proofkit.words.quotations import Quotation, quotations_of
-from proofkit.words.reporting import has_reporting_verb, reports
+from proofkit.words.reporting import reports
 
 NAME = "speech/unclosed-quotation"
 NEEDS = frozenset({Need.TEXT})
 
 _CLOSERS = {"“": "”", "‘": "’", "„": "“", "«": "»", "»": "«"}
-_CLAUSE_BREAK = re.compile(r"[,.!?]+['’]?(?=\s)")
-_BARE = re.compile(
-    r"(?<=[^\W\d_]) (?:said|asked|replied|answered|cried|shouted|whispered|exclaimed) (?:the|his|her|a|an|[A-Z])"
-)
-# The story goes on in the third person after a comma: ..., the bear however sat down.
-_TOLD = re.compile(
-    r",(?= (?:he|she|they|the \w+)(?: however| then)?,? (?:\w+ed|was|were|had|did|went|ran|came|took|sat)\b)"
-)
 # Characters: long speeches are told in several paragraphs, short ones are answered.
 _LONG, _SHORT = 250, 130
 _GOES_ON = re.compile(r"\b(?:added|continued|went on|finished|concluded|resumed|ended)\b")
 _ENDS = (".", "!", "?", "…", ",")
+_NESTED = re.compile(r"(?:^|\s)(?:['‘\"“]|'')\w")
 _LAST_WORD = re.compile(r"\S+\s*$")
 
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterable[Issue]:
     """Yield each speech without its closing mark, at the likeliest place for it."""
-    quotations = quotations_of(book)
-    for quotation in quotations.speech:
+    past = told_in_past(book)
+    for quotation in quotations_of(book).speech:
         if quotation.opening is None or not quotation.parts:
             continue
-        if quotation.closing is None:
-            yield from _unclosed(book, quotation, quotation.opening)
+        reported = next((p for p in quotation.parts[:-1] if _plain_end(book, p)), None)
+        if reported is not None and quotation.reopenings:
+            yield from _unclosed(book, quotation.opening, reported, past=past)
+        elif quotation.closing is None:
+            yield from _unclosed(book, quotation.opening, quotation.parts[-1], past=past)
         elif len(quotation.reopenings) == 1:
             yield from _opened_twice(book, quotation, quotation.opening, quotation.closing)
+
+
+def _plain_end(book: Book, part: Span) -> bool:
+    """Whether words that say who spoke end the speech in this paragraph, and it tells of no other."""
+    words = book.quote(part)
+    return reported_length(words) is not None and _NESTED.search(words) is None
 
 
 def _opened_twice(
@@ -73,10 +76,10 @@ def _opened_twice(
     """A short speech and another in the next paragraph: two speakers rather than one long speech."""
     first, page = quotation.parts[0], book.page(closing.span.page)
     words = book.quote(first).rstrip()
-    if first.page != page.number or "\n" in words or len(words) > _LONG or words[-1:] not in _ENDS:
+    if "\n" in words or len(words) > _LONG or words[-1:] not in _ENDS:
         return
-    again = quotation.reopenings[0].span.end
-    if page.prose[again : again + 1] in ("'", '"', "‘", "“"):
+    again = quotation.reopenings[0]
+    if book.page(again.span.page).prose[again.span.end : again.span.end + 1] in (*"'\"‘“",):
         return
     after = page.prose[closing.span.end : paragraph_at(page, closing.span.start)[1]]
     if _GOES_ON.search(after[:60]) or "\n" in book.quote(quotation.parts[1]):
@@ -85,24 +88,24 @@ def _opened_twice(
     if not answered and len(words) > _SHORT:
         return
     last = words.split()[-1]
+    end = first.start + len(words)
     yield issue_at(
         book,
-        page.span(first.start + len(words) - len(last), first.start + len(words)),
+        Span(page=first.page, start=end - len(last), end=end),
         check=NAME,
         tier=Tier.QUERY,
         message="speech opens again before it has closed",
         suggestions=[last + _CLOSERS.get(opening.text, opening.text)],
         confidence=0.7 if answered else 0.5,
-        related=[opening.span, quotation.reopenings[0].span],
+        related=[opening.span, again.span],
     )
 
 
-def _unclosed(book: Book, quotation: Quotation, opening: Mark) -> Iterator[Issue]:
-    part = quotation.parts[-1]
+def _unclosed(book: Book, opening: Mark, part: Span, *, past: bool) -> Iterator[Issue]:
     page = book.page(part.page)
     end = part.end if _next_is_mark(page, part.end) else paragraph_at(page, part.start)[1]
     inner = page.prose[part.start : end]
-    length, sure = _likely_length(inner, to_paragraph_end=end == part.end)
+    length, sure = spoken_length(inner, past=past, to_paragraph_end=end == part.end)
     said = inner[:length].rstrip()
     word = _LAST_WORD.search(said)
     if word is None:
@@ -129,28 +132,3 @@ def _unclosed(book: Book, quotation: Quotation, opening: Mark) -> Iterator[Issue
 
 def _next_is_mark(page: Page, at: int) -> bool:
     return page.prose[at : at + 1] != "" and page.prose[at] in "\"“”'‘’«»„"
-
-
-def _likely_length(inner: str, *, to_paragraph_end: bool) -> tuple[int, bool]:
-    """How many characters of ``inner`` are speech, and whether that is plain."""
-    for stop in _CLAUSE_BREAK.finditer(inner):
-        if reports(inner[stop.end() :]):
-            return stop.end(), True
-    bare = _BARE.search(inner)
-    if bare:
-        return bare.start(), True
-    spans = sentence_spans(inner)
-    end = spans[0][1] if spans else len(inner)
-    told = _TOLD.search(inner, 0, end)
-    if told and not speaks_in_person(inner[told.end() : end]):
-        return told.end(), False
-    for begins, ends in spans[1:]:
-        sentence = inner[begins:ends]
-        if not speaks_in_person(sentence) or _brings_in_speech(sentence):
-            return end, False
-        end = ends
-    return end, to_paragraph_end or len(spans) == 1
-
-
-def _brings_in_speech(sentence: str) -> bool:
-    return sentence.rstrip().endswith((",", ":")) and has_reporting_verb(sentence)
