@@ -169,6 +169,13 @@ def _twice(prose: str, match: Match) -> bool:
     return word in (*before[-1:], *after[:1])
 
 
+def in_dialect(prose: str, at: int) -> bool:
+    """Whether the sentence around ``at`` leaves out letters as a dialect does: *runnin', o' the, 'em*."""
+    stops = [prose.rfind(stop, 0, at) for stop in ".!?…"]
+    ends = [end for stop in ".!?…" if (end := prose.find(stop, at)) >= 0]
+    return _DIALECT.search(prose, max(stops) + 1, min(ends, default=len(prose))) is not None
+
+
 def _sentence_at(prose: str, match: Match) -> str:
     start = max((m.end() for m in _STOP.finditer(prose, 0, match.start)), default=0)
     end = _STOP.search(prose, match.end)

@@ -1,0 +1,225 @@
+"""A verb that goes with a neighbour, not with its subject.
+
+What it finds
+    "The boats on the water was blue", "my sister and I was late", "the key to the boxes were gone",
+    "there were a goat": was and were, is and are, has and have, do and does, and in a few plain cases
+    other verbs, held against the word that they belong to, however far before it stands. What somebody
+    says is left alone, and so are wishes ("as if it were"), collective nouns ("the family were"), and
+    verbs that a word before them keeps bare ("made the boy do it").
+
+Why a reader minds
+    The ear hears the word next to the verb, the mind the one it belongs to; whoever reads aloud trips.
+
+Example
+    The boats on the water was blue.
+
+Better
+    The boats on the water were blue.
+
+When to let it stand
+    When the one who tells the story talks so, from the first page to the last.
+"""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from itertools import pairwise
+
+from proofkit.analysis import Analysis, Token
+from proofkit.book import Book, Page, Span
+from proofkit.checks.check import Need
+from proofkit.checks.grammar._matches import in_dialect
+from proofkit.checks.grammar._subjects import Number, number_of, phrase_start, subject_of
+from proofkit.issue import Issue, Tier, issue_at
+from proofkit.settings import Settings
+from proofkit.words.dictionary import Dictionary, dictionary
+from proofkit.words.lists import word_set
+from proofkit.words.quotations import quotations_of
+
+NAME = "grammar/verb-and-subject"
+NEEDS = frozenset({Need.LANGUAGE_MODEL})
+
+# The form for he, for they and for I.
+_SETS = (("was", "were", "was"), ("is", "are", "am"), ("has", "have", "have"), ("does", "do", "do"))
+_FORMS = {form: row for row in _SETS for form in row if form != "am"}
+_NOT = ("n't", "n’t")
+# After these a verb stands bare: "did he have", "made the boy do", "that he have it at once".
+_BARE_AFTER = word_set("""
+do does did don't didn't doesn't let lets make makes made making see sees saw seen watch watched hear
+hears heard feel felt help helps helped have has had having to would could should will shall can may
+might must 'd 'll ’d ’ll wo ca sha let's bid bade suggest suggested insist insisted demand demanded ask
+asked lest rather need dare why
+""")
+_WISHES = word_set("""
+if though whether wish wished wishes unless lest suppose supposing imagine rather would
+""")
+_DESCRIBING = frozenset("DT PDT CD JJ JJR JJS NN NNS RB HYPH PRP$ VBN".split())
+_NEW_CLAUSE = frozenset({"PRP", "EX", "WRB", "VBD"})
+_FINITE = frozenset({"VBD", "VBZ", "VBP", "MD"})
+_STOPS = frozenset('.!?:;"“”‘…—–(')
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Found:
+    span: Span
+    reading: str
+    why: str
+    tier: Tier
+    confidence: float
+
+
+def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
+    """Yield one issue for each verb outside speech that its subject asks another form of."""
+    words = dictionary(analysis.english)
+    alike: dict[tuple[str, str], list[_Found]] = defaultdict(list)
+    for page in book.pages:
+        for found in _on_page(page, analysis.page(page.number).tokens, words):
+            speaks = quotations_of(book).speaks(page.number, found.span.start)
+            if not speaks and not in_dialect(page.prose, found.span.start):
+                alike[found.why, found.reading].append(found)
+    for group in alike.values():
+        first = group[0]
+        yield issue_at(
+            book,
+            first.span,
+            check=NAME,
+            tier=first.tier,
+            message=first.why,
+            confidence=first.confidence,
+            suggestions=[first.reading],
+            related=[found.span for found in group[1:]],
+        )
+
+
+def _on_page(page: Page, tokens: Sequence[Token], words: Dictionary) -> Iterator[_Found]:
+    for at, token in enumerate(tokens):
+        row = _FORMS.get(token.text)
+        found = _auxiliary(page, tokens, at, row, words) if row else None
+        if found:
+            yield found
+
+
+def _auxiliary(
+    page: Page, tokens: Sequence[Token], at: int, row: tuple[str, str, str], words: Dictionary
+) -> _Found | None:
+    """A form of be, have or do that doesn't suit its subject."""
+    if at and tokens[at - 1].text.lower() == "there":
+        return _after_there(page, tokens, at, row, words)
+    subject = subject_of(tokens, at)
+    number = None if subject is None else number_of(tokens, subject, at, words)
+    if subject is None or number is None:
+        return None
+    one, many, speaker = row
+    wanted = {Number.ONE: one, Number.MANY: many, Number.SPEAKER: speaker}[number]
+    verb = tokens[at].text
+    if wanted == verb or _may_stand(tokens, subject, at, number):
+        return None
+    return _mended(page, tokens, at, wanted, _why(tokens, subject, at, number))
+
+
+def _mended(page: Page, tokens: Sequence[Token], at: int, wanted: str, why: str) -> _Found:
+    """The verb, with its "not" if that is joined to it, in the form that is wanted."""
+    verb, last = tokens[at], tokens[at]
+    if at + 1 < len(tokens) and tokens[at + 1].text in _NOT and tokens[at + 1].start == verb.end:
+        last = tokens[at + 1]
+    return _Found(
+        span=page.span(verb.start, last.end),
+        reading=wanted + (last.text if last is not verb else ""),
+        why=why,
+        tier=Tier.ERROR,
+        confidence=0.75,
+    )
+
+
+def _after_there(
+    page: Page, tokens: Sequence[Token], at: int, row: tuple[str, str, str], words: Dictionary
+) -> _Found | None:
+    """*There were a goat*, *there was two goats*: what there is stands behind the verb, alone."""
+    one, many, _ = row
+    place = at + 1
+    while place < len(tokens) and tokens[place].tag in _DESCRIBING:
+        place += 1
+    noun = next((i for i in range(place - 1, at, -1) if tokens[i].tag in ("NN", "NNS")), None)
+    if noun is None or noun < place - 2 or one not in ("was", "is"):
+        return None
+    number = number_of(tokens, noun, noun, words)
+    first = tokens[at + 1].text.lower()
+    if number is Number.ONE and first in ("a", "an") and not _listed(tokens, noun):
+        wanted = one
+    elif number is Number.MANY and first not in ("a", "an", "this", "that"):
+        wanted = many
+    else:
+        return None
+    wished = tokens[at].text == "were" and any(
+        token.text.lower() in _WISHES for token in _clause(tokens, at)
+    )
+    if wanted == tokens[at].text or wished:
+        return None
+    word = tokens[noun].text
+    why = f"the verb belongs to “{word}”, which {'is only one' if wanted == one else 'are more than one'}"
+    return _mended(page, tokens, at, wanted, why)
+
+
+def _listed(tokens: Sequence[Token], noun: int) -> bool:
+    """Whether more may be counted up after the noun: *a goat, a hen and a pig*."""
+    after = tokens[noun + 1 : noun + 40]
+    for token, following in pairwise(after):
+        if token.text[0] in _STOPS:
+            return False
+        if token.text in (",", "and"):
+            return following.tag not in _NEW_CLAUSE
+    return False
+
+
+def _may_stand(tokens: Sequence[Token], subject: int, at: int, number: Number) -> bool:
+    """Whether a wish, a bare verb or a list explains the form."""
+    verb = tokens[at].text
+    before = [token.text.lower() for token in _clause(tokens, subject)]
+    if verb == "were" and any(word in _WISHES for word in before):
+        return True
+    if verb in ("have", "do") and any(word in _BARE_AFTER for word in before):
+        return True
+    if verb == "were" and before[-1:] == ["as"] and tokens[subject].text == "it":
+        return True
+    first = phrase_start(tokens, subject)
+    if number is not Number.MANY and _in_list(tokens, first):
+        return True
+    previous = tokens[first - 1].text.lower() if first else ""
+    return previous in ("of", "let", "than", "except")
+
+
+def _in_list(tokens: Sequence[Token], first: int) -> bool:
+    """Whether the phrase that starts at ``first`` may be the last of several: *Goat, Dog and Cow were*.
+
+    It is not where a clause of its own stands before the "and": *the sun shone, and the sky were*.
+    """
+    if not first or tokens[first - 1].text.lower() not in ("and", "or", "nor", "&"):
+        return False
+    place, noun = first - 2, False
+    while place >= 0 and tokens[place].text[0] not in _STOPS:
+        if tokens[place].tag in _FINITE:
+            return noun and tokens[first - 2].text != ","
+        noun = noun or tokens[place].tag.startswith(("NN", "PRP"))
+        place -= 1
+    return noun
+
+
+def _clause(tokens: Sequence[Token], at: int) -> Sequence[Token]:
+    """The words from the last stop to ``at``."""
+    first = at
+    while first and tokens[first - 1].text[0] not in _STOPS:
+        first -= 1
+    return tokens[first:at]
+
+
+def _why(tokens: Sequence[Token], subject: int, at: int, number: Number) -> str:
+    word = tokens[subject].text
+    if number is Number.SPEAKER or word.lower() in ("you", "he", "she", "it", "they", "we"):
+        return f"the verb doesn't go with “{word}”"
+    if any(token.tag == "CC" for token in tokens[subject:at]):
+        return "two are meant, so the verb should be the one for many"
+    if number is Number.MANY:
+        return f"the verb belongs to “{word}”, which are more than one"
+    return f"the verb belongs to “{word}”, which is only one"
