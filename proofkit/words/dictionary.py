@@ -124,6 +124,11 @@ def familiar() -> frozenset[str]:
     return _of_novels()["familiar"]
 
 
+def joined_in_novels() -> frozenset[str]:
+    """Rarer words of two that stories write as one, not as two: raindrop."""
+    return _of_novels()["joined"]
+
+
 @lru_cache(maxsize=1)
 def _of_novels() -> dict[str, frozenset[str]]:
     blocks = _parted(wordlist("dictionary-novels.txt").read_text("utf-8").rstrip())

@@ -38,3 +38,15 @@ def test_known_names_and_the_other_spelling_need_no_confirming() -> None:
 def test_a_plain_english_book_has_nothing_to_confirm() -> None:
     book = book_of("I don’t know, said Mr Brown, whether it’s half-past two. We’ll see!")
     assert words_to_confirm(book, vocabulary_of(book), BRITISH) == ()
+
+
+def test_what_is_clipped_keeps_its_apostrophe() -> None:
+    book = book_of("“Give ’im the frimblin’ pot,” said Zed. “’Ome, lad, wi’ ’im!”")
+    words = [each.word for each in words_to_confirm(book, vocabulary_of(book), BRITISH)]
+    assert words == ["’im", "frimblin’", "wi’", "’Ome"]
+
+
+def test_marks_of_quotations_are_no_apostrophes() -> None:
+    book = book_of("‘Frimbles’ was all he said. ‘Glorbs!’ A ‘zimble’ sat in the glorbs’ nest.")
+    words = {each.word for each in words_to_confirm(book, vocabulary_of(book), BRITISH)}
+    assert words == {"Frimbles", "glorbs", "zimble"}

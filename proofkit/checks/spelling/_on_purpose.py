@@ -9,9 +9,9 @@ from rapidfuzz.distance import OSA
 from proofkit.book import Book, Span
 from proofkit.checks.spelling._run_together import parts
 from proofkit.checks.spelling._voice import is_dialect, voice_at
-from proofkit.words.dictionary import Dictionary
+from proofkit.words.dictionary import Dictionary, familiar
 from proofkit.words.frequency import zipf
-from proofkit.words.suggest import candidates
+from proofkit.words.suggest import Candidate, candidates
 from proofkit.words.vocabulary import WORD, Vocabulary
 
 _ELONGATED = re.compile(r"(\w)\1\1", re.IGNORECASE)
@@ -37,6 +37,21 @@ _PLAYFUL_ENDS = (
     "y",
     "ie",
 )
+# What goes before a word or after it, the least letters of the word, and how the word itself ends.
+_FAMILIES: tuple[tuple[str, str, int, tuple[str, ...]], ...] = (
+    ("un", "", 4, ("",)),
+    ("un", "ly", 4, ("", "le")),
+    ("", "edly", 3, ("ed",)),
+    ("", "ingly", 3, ("ing",)),
+    ("", "ings", 3, ("ing",)),
+    ("", "ress", 4, ("or", "er", "our")),
+    ("", "ess", 4, ("",)),
+    ("", "ful", 3, ("",)),
+    ("", "fuls", 3, ("",)),
+    ("", "ee", 4, ("", "e")),
+    ("", "et", 5, ("",)),
+    ("", "ets", 5, ("",)),
+)
 _ENDINGS = ("s", "es", "ed", "er", "est")
 _LOAN_END = re.compile(r"[aiou]$")
 _END = re.compile(r"[aiou]$")
@@ -52,6 +67,8 @@ _COMMON = 4.5
 _LIKELY_SLIP = 0.75
 _FREQUENT = 4.0
 _SMALL = 2
+_LONG = 7
+_VOWEL_COST = 0.65
 
 
 def is_sound(word: str) -> bool:
@@ -63,16 +80,29 @@ def is_sound(word: str) -> bool:
     )
 
 
-def is_playful(word: str, known: Dictionary) -> bool:
-    """Whether the word is openly made from English ones: goosegirl, puddlish, moonboat."""
+def is_playful(word: str, meant: Candidate, known: Dictionary) -> bool:
+    """Whether the word is openly made from English ones: goosegirl, puddlish, moonboat. Not listend."""
     for end in _PLAYFUL_ENDS:
         stem = word.removesuffix(end)
         if stem != word and len(stem) > 2 and _is_base(stem, known):
             return True
+    if len(word) >= _LONG and meant.cost <= _VOWEL_COST and zipf(meant.word) >= _FREQUENT:
+        return False
     return any(
         _is_part(word[:at], known) and _is_part(word[at:], known)
         for at in range(3, len(word) - 2)
     )  # fmt: skip
+
+
+def is_derived(word: str, known: Dictionary) -> bool:
+    """Whether it belongs to a family of English words: unlicked, startledly, instructress, handfuls."""
+    for start, end, longest, bases in _FAMILIES:
+        stem = word.removeprefix(start).removesuffix(end)
+        if len(start + stem + end) != len(word) or len(stem) < longest or stem == word:
+            continue
+        if any(stem + base in known.words and zipf(stem + base) >= 2 for base in bases):
+            return True
+    return False
 
 
 def is_loan(word: str, meant: str) -> bool:
@@ -136,8 +166,12 @@ def _is_stranger(word: str, known: Dictionary) -> bool:
     if len(word) <= _SMALL:
         return True
     likely = candidates(word, known)[:1]
-    slip = any(c.cost <= _LIKELY_SLIP and zipf(c.word) >= _FREQUENT for c in likely)
+    slip = any(c.cost <= _LIKELY_SLIP and _is_usual(c.word) for c in likely)
     return not slip and parts(word, known) is None
+
+
+def _is_usual(word: str) -> bool:
+    return zipf(word) >= _FREQUENT or word in familiar()
 
 
 def _opens_strangely(word: str, vocabulary: Vocabulary, known: Dictionary) -> bool:

@@ -28,8 +28,11 @@ from dataclasses import replace
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Role, Span
 from proofkit.checks.check import Need
+from proofkit.checks.spelling._calendar import day_or_month
+from proofkit.checks.spelling._child_past import usual_past
 from proofkit.checks.spelling._on_purpose import (
     is_among_strangers,
+    is_derived,
     is_inflected,
     is_loan,
     is_playful,
@@ -39,8 +42,9 @@ from proofkit.checks.spelling._on_purpose import (
 from proofkit.checks.spelling._run_together import parts
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
-from proofkit.words.dictionary import Dictionary, dictionary
+from proofkit.words.dictionary import Dictionary, dictionary, familiar
 from proofkit.words.frequency import zipf
+from proofkit.words.quotations import quotations_of
 from proofkit.words.suggest import Candidate, candidates, in_case_of
 from proofkit.words.vocabulary import WORD, Use, Vocabulary
 
@@ -52,6 +56,7 @@ _SUGGESTIONS = 3
 # What was meant must be a word that everybody knows, and far more frequent than what was written
 # (Zipf values: powers of ten).
 _KNOWN_TO_ALL = 3.2
+_KNOWN = 2.4
 _FAR_MORE = 1.5
 _SURE_COST = 0.65
 _SURE_LETTERS = 6
@@ -73,10 +78,13 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
     known = dictionary(analysis.english)
     for use in analysis.vocabulary.uses.values():
         form = use.usual_form
-        if _is_strange(form, known) and not _is_meant(book, use, analysis.vocabulary, known):
-            meant = _meant(use, known, analysis.vocabulary)
-            if meant:
-                yield from (_issue(book, span, use.count, meant) for span in use.spans)
+        if not _is_strange(form, known):
+            continue
+        meant = day_or_month(use)
+        if not meant and not _is_on_purpose(book, use, analysis.vocabulary, known):
+            meant = _childs_past(use) or _meant(use, known, analysis.vocabulary)
+        if meant:
+            yield from (_issue(book, span, use.count, meant) for span in use.spans)
     yield from _outside_the_story(book, analysis, known)
 
 
@@ -91,7 +99,7 @@ def _is_strange(form: str, known: Dictionary) -> bool:
     )
 
 
-def _is_meant(book: Book, use: Use, vocabulary: Vocabulary, known: Dictionary) -> bool:
+def _is_on_purpose(book: Book, use: Use, vocabulary: Vocabulary, known: Dictionary) -> bool:
     """Whether the word is there on purpose, as its look or its surroundings show."""
     if use.capitals_inside or is_sound(use.word) or use.count > _MOST_TIMES:
         return True
@@ -101,7 +109,15 @@ def _is_meant(book: Book, use: Use, vocabulary: Vocabulary, known: Dictionary) -
             return True
         if is_among_strangers(book, span, vocabulary, known):
             return True
+        if usual_past(use.word) and quotations_of(book).speaks(span.page, span.start):
+            return True
     return False
+
+
+def _childs_past(use: Use) -> tuple[Candidate, ...]:
+    """Outside speech, "goed" and "sayed" are slips; a story that a child tells has them again and again."""
+    past = usual_past(use.word)
+    return (Candidate(word=past, cost=_DOUBLED, score=0.0),) if past else ()
 
 
 def _meant(use: Use, known: Dictionary, vocabulary: Vocabulary) -> tuple[Candidate, ...]:
@@ -112,11 +128,13 @@ def _meant(use: Use, known: Dictionary, vocabulary: Vocabulary) -> tuple[Candida
     best = found[0]
     lower = use.lower == use.count
     sure = best.cost <= _sure_cost(use.word)
-    if best.cost > _most_cost(use.word, best) or not (sure or (lower and use.count == 1)):
+    if best.cost > _most_cost(use.word, best, vocabulary):
+        return ()
+    if not (sure or (lower and use.count == 1)):
         return ()
     if best.cost > _LEAST_COST and (is_inflected(use.word, known) or is_loan(use.word, best.word)):
         return ()
-    if best.cost > _DOUBLED and is_playful(use.word, known):
+    if best.cost > _DOUBLED and (is_playful(use.word, best, known) or is_derived(use.word, known)):
         return ()
     return found if _is_plain(use.word, best, vocabulary) else ()
 
@@ -142,20 +160,23 @@ def _told_by_book(word: str, vocabulary: Vocabulary) -> float:
 
 def _is_plain(word: str, best: Candidate, vocabulary: Vocabulary) -> bool:
     often = zipf(best.word) + _told_by_book(best.word, vocabulary)
+    least = _KNOWN if best.cost <= _DOUBLED else _KNOWN_TO_ALL
     return (
         " " not in best.word
         and ("'" in best.word or ("'" not in word and "’" not in word))
         and best.word.replace("'", "") != word
-        and often >= _KNOWN_TO_ALL
+        and (often >= least or best.word in familiar())
         and often - zipf(word) >= _FAR_MORE
     )
 
 
-def _most_cost(word: str, meant: Candidate) -> float:
+def _most_cost(word: str, meant: Candidate, vocabulary: Vocabulary) -> float:
     """A longer word bears more slips, and so does a more frequent one, and is still plainly meant."""
     letters = len(word)
     if letters <= 3:
-        return 0.7 if zipf(meant.word) >= _SMALL_WORD else 0.0
+        if zipf(meant.word) >= _SMALL_WORD:
+            return 0.7
+        return 0.8 if _told_by_book(meant.word, vocabulary) else 0.0
     by_length = 0.7 if letters <= 4 else 0.9 if letters <= 6 else 1.25 if letters <= 8 else 1.6
     return by_length + min(max(zipf(meant.word) - 4, 0.0) / 3, 0.5)
 
