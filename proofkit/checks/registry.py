@@ -9,6 +9,12 @@ from proofkit.checks.check import Check
 _MODULES: tuple[str, ...] = (
     "address.name_in_address",
     "capitals.lower_case_i",
+    "commas.after_yes_or_no",
+    "commas.around_however",
+    "commas.before_participle",
+    "commas.missing_before_name",
+    "commas.missing_before_who",
+    "commas.missing_in_list",
     "consistency.capital_after_article",
     "consistency.compound_two_ways",
     "consistency.kinship_as_name",

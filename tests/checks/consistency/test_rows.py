@@ -40,7 +40,7 @@ def test_what_comes_back_on_a_few_pages_is_marked_on_each() -> None:
     refrain = "Tick, tock, said mr Tock, and mr Tock wound."
     book = book_of(refrain, refrain)
     rows = list(title_without_capital.find(book, analysis_of(book), Settings()))
-    assert [row.span.page for row in rows] == [1, 1, 2, 2]
+    assert sorted(row.span.page for row in rows) == [1, 1, 2, 2]
 
 
 def test_a_misspelt_name_is_compared_with_its_likeliest_spelling_only() -> None:

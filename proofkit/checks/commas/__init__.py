@@ -1,0 +1,1 @@
+"""Commas that part what is said from what is added: lists, asides, relative clauses."""
