@@ -174,7 +174,7 @@ def _opens_with_plural(tokens: Sequence[Token], at: int, words: Dictionary) -> b
 
 
 def _of_part(tokens: Sequence[Token], subject: int, verb: int, words: Dictionary) -> Number | None:
-    """ "One of the boys" is one; *a lot of boys* are many."""
+    """Of a part of many: *one of the boys* is one; *a lot of boys* are many."""
     many = any(
         token.tag == "NNS" and singular_of(token.text, words)
         for token in tokens[subject + 2 : verb]
