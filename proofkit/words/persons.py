@@ -41,6 +41,11 @@ def sounds_spoken(sentence: str, *, past: bool) -> bool:
     return speaks_in_person(sentence) or (past and _TOLD.search(sentence) is None)
 
 
+def tells(sentence: str) -> bool:
+    """Whether the sentence has a verb in the past or one that tells what goes on now."""
+    return _TOLD.search(sentence) is not None or _NOW.search(sentence) is not None
+
+
 def sentence_spans(text: str) -> list[tuple[int, int]]:
     """Where the sentences of ``text`` start and end, told by stops alone; good enough to cut speech."""
     spans: list[tuple[int, int]] = []

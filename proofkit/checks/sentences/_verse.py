@@ -15,8 +15,9 @@ _LINE = re.compile(r"\n")
 
 
 def in_verse(book: Book) -> bool:
-    """Whether a short book's lines were joined from verse: three commas or more before such a capital."""
-    return sum(len(_JOINED_LINE.findall(page.prose)) for page in book.pages) > 2
+    """Whether a book's lines were joined from verse: commas before such capitals, on page after page."""
+    joined = [len(_JOINED_LINE.findall(page.prose)) for page in book.pages if page.prose.strip()]
+    return sum(joined) > 2 and 3 * sum(map(bool, joined)) >= len(joined)
 
 
 def verse_at(page: Page, start: int, end: int) -> bool:

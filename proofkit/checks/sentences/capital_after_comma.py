@@ -25,8 +25,9 @@ from collections.abc import Iterable
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Page
 from proofkit.checks.check import Need
-from proofkit.checks.sentences._verse import FUNCTION_WORDS, in_verse
+from proofkit.checks.sentences._verse import FUNCTION_WORDS, in_verse, verse_at
 from proofkit.checks.spacing._gaps import undisturbed
+from proofkit.checks.speech._seams import paragraph_at
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
 from proofkit.words import nearby
@@ -47,6 +48,8 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterable[Issue]:
     for page in book.pages:
         for match in _PLACE.finditer(page.prose):
             if not undisturbed(page, *match.span()) or _named(page, match):
+                continue
+            if verse_at(page, *paragraph_at(page, match.start())):
                 continue
             before, word = match["before"], match["word"]
             readings = [f"{before}. {word}", f"{before}, {word.lower()}"]

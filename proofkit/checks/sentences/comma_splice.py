@@ -26,6 +26,7 @@ from proofkit.analysis import Analysis, PageAnalysis, Sentence, Token
 from proofkit.book import Book, Page
 from proofkit.checks.check import Need
 from proofkit.checks.sentences._verse import in_verse, verse_at
+from proofkit.checks.speech._seams import paragraph_at
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
 from proofkit.words.lists import word_set
@@ -69,7 +70,9 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterable[Issue]:
     for page in book.pages:
         known = analysis.page(page.number)
         for sentence in known.sentences:
-            if verse_at(page, sentence.start, sentence.end):
+            if verse_at(page, sentence.start, sentence.end) or verse_at(
+                page, *paragraph_at(page, sentence.start)
+            ):
                 continue
             for comma in _splices(page, known, sentence):
                 spoken = quotations.speaks(page.number, known.tokens[comma].start)

@@ -25,29 +25,32 @@ from collections.abc import Iterable, Iterator
 from itertools import zip_longest
 
 from proofkit.analysis import Analysis
-from proofkit.book import Book, Page, Role
+from proofkit.book import Book, Page, Role, Span
 from proofkit.checks.check import Need
-from proofkit.checks.sentences._verse import in_verse, verse_at
+from proofkit.checks.sentences._stops import stop_for
+from proofkit.checks.sentences._verse import in_verse
 from proofkit.checks.spacing._gaps import undisturbed
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
 from proofkit.words.lists import word_set
+from proofkit.words.quotations import Quotations, quotations_of
 
 NAME = "sentences/no-stop-at-end"
 NEEDS = frozenset({Need.TEXT})
 
 _LAST = re.compile(r"(?P<word>[\w'’-]*[^\W_])(?P<marks>['’\"”)]*)\s*$")
 _STOPPED = re.compile(r"[.!?…:–—-][*_'’\"”)\]]*\s*$")
-_ASKS = re.compile(
-    r"(?:^|[.!?,:]\s+[\"“'‘]?)(?:What|Who|Why|Where|How|When|Do|Does|Did|Can|Could|Will|Would|Shall|Is|Are)"
-    r"\s+(?:is|are|was|were|do|does|did|can|will|would|you|he|she|it|they|we|I)\b[^.!?]*$"
-)
 # A page that ends in one of these is cut off rather than unstopped.
-_MID_SENTENCE = word_set(
-    "the a an of to and or but as by with at for from in on into is was are am were if that when his my"
-)
+_MID_SENTENCE = word_set("the a an of and or but as from that if when his my")
+# So is one that ends in these, unless a new sentence follows: they may be left behind (*to shave with*).
+_STRANDED = word_set("to by with at for in on into was is were are")
+_NEW = re.compile(r"\W*(?:He|She|It|They|We|The|A|An|Then|But|And|So|One|When|There|This|That)\b")
+_LISTED = re.compile(r"\s*[-–•*·▪◦]\s")
+_REPORTED = re.compile(r"\s*[\"“'‘][^\"”]+[,!?][\"”'’] (?:[a-z]+ (?:the |[A-Z])|[A-Z]?\w+ [a-z]+)")
 _LEAST = 4  # words: less may be a heading, a label or a cry
 _HABIT = 0.75
+
+_Place = tuple[Page, int, int]
 
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterable[Issue]:
@@ -62,33 +65,65 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterable[Issue]:
     stopped = sum(_STOPPED.search(page.prose[start:end]) is not None for page, start, end in prose)
     if in_verse(book) or len(prose) < 2 or stopped < _HABIT * (len(prose) - 1):
         return
+    said = _said(book, quotations_of(book))
     for place, after in zip_longest(places, places[1:]):
-        if _is_prose(*place) and not verse_at(*place) and not (after and _goes_on(*after)):
-            yield from _issue(book, *place)
+        if _is_prose(*place) and not _in_lines(*place) and not (after and _goes_on(*after)):
+            yield from _issue(book, place, after, said)
+
+
+def _said(book: Book, quotations: Quotations) -> frozenset[Span]:
+    """The closing marks that end a sentence which somebody says, and no title or single word."""
+    ends = []
+    for quotation in quotations.speech:
+        opening, closing = quotation.opening, quotation.closing
+        if opening is None or closing is None:
+            continue
+        before = book.page(opening.span.page).prose[: opening.span.start].rstrip(" ")
+        if (
+            not before
+            or before[-1] in "\n,;:.!?…–—-\"”'’"
+            or opening.span.page != closing.span.page
+        ):
+            ends.append(closing.span)
+    return frozenset(ends)
 
 
 def _goes_on(page: Page, start: int, end: int) -> bool:
     """Whether a paragraph may carry on the sentence of the one before: it begins small, or is verse."""
-    first = page.prose[start:end].lstrip(" \"“'‘(")[:1]
-    return first.islower() or first.isdigit() or verse_at(page, start, end)
+    prose = page.prose[start:end]
+    first = prose.lstrip(" \"“'‘(")[:1]
+    return first.islower() or first.isdigit() or "\n" in prose.strip()
+
+
+def _in_lines(page: Page, start: int, end: int) -> bool:
+    """Whether the paragraph is an item of a list, or set in lines that do without stops as well."""
+    lines = page.prose[start:end].strip().split("\n")
+    return _LISTED.match(page.prose, start, end) is not None or not all(
+        _STOPPED.search(line) for line in lines[:-1]
+    )
 
 
 def _is_prose(page: Page, start: int, end: int) -> bool:
     """Whether a paragraph is long enough, and not capitalised like a heading or a sign."""
     words = page.prose[start:end].split()
     small = sum(word[0].islower() for word in words)
-    return len(words) >= _LEAST and 2 * small >= len(words)
+    return len(words) >= _LEAST and (
+        2 * small >= len(words) or _REPORTED.match(page.prose, start, end) is not None
+    )
 
 
-def _issue(book: Book, page: Page, start: int, end: int) -> Iterator[Issue]:
+def _issue(
+    book: Book, place: _Place, after: _Place | None, said: frozenset[Span]
+) -> Iterator[Issue]:
+    page, start, end = place
     match = _LAST.search(page.prose, start, end)
     if match is None or not undisturbed(page, match.start(), end):
         return
     word, marks = match["word"], match["marks"]
-    if word in _MID_SENTENCE or page.prose.endswith("The End", 0, match.end("word")):
+    if page.prose.endswith("The End", 0, match.end("word")) or _cut_off(word, marks, after):
         return
-    speech = bool(marks) and _ends_speech(page.prose[start : match.start("marks")])
-    stop = "?" if _ASKS.search(page.prose[start : match.end("word")]) else "."
+    closing = page.span(match.start("marks"), match.end("marks"))
+    stop = stop_for(page.prose[start : match.end("word")])
     yield issue_at(
         book,
         page.span(match.start(), match.end("marks")),
@@ -96,13 +131,15 @@ def _issue(book: Book, page: Page, start: int, end: int) -> Iterator[Issue]:
         tier=Tier.ERROR,
         message="no full stop at the end of the "
         + ("page" if not page.prose[end:].strip() else "paragraph"),
-        suggestions=[f"{word}{stop}{marks}" if speech or not marks else f"{word}{marks}{stop}"],
+        suggestions=[f"{word}{stop}{marks}" if closing in said else f"{word}{marks}{stop}"],
         confidence=0.8,
     )
 
 
-def _ends_speech(words: str) -> bool:
-    """Whether the marks at the end close a sentence that somebody says."""
-    opened = max(words.rfind(mark) for mark in "\"“‘'")
-    before = words[:opened].rstrip() if opened >= 0 else ""
-    return opened >= 0 and (not before or before[-1] in ",:.!?")
+def _cut_off(word: str, marks: str, after: _Place | None) -> bool:
+    """Whether the sentence breaks off after this word, to be carried on overleaf."""
+    if marks:
+        return False
+    if word in _STRANDED and after is not None:
+        return _NEW.match(after[0].prose, after[1], after[2]) is None
+    return word in _MID_SENTENCE | _STRANDED
