@@ -1,9 +1,9 @@
-"""A noun for one after a number for many.
+"""A noun for one where more are counted, or a noun for many after a word for one.
 
 What it finds
-    "two dog ran", "she saw five egg", "three little pig": a number from two up, and a noun that
-    should have its plural. Animals and measures that English counts without one (three sheep, ten
-    foot) are left alone, and so is a number before a noun that describes another (two dog bowls).
+    "two dog ran", "three little pig", "many animal", "one of her friend", "a birds", "every days". Nouns
+    that English counts without a plural (three sheep, ten foot) are left alone, and so is a number before
+    a noun that describes another (two dog bowls).
 
 Why a reader minds
     The picture shows how many there are, and a child who counts will say so.
@@ -26,91 +26,129 @@ from itertools import pairwise
 from proofkit.analysis import Analysis, Token
 from proofkit.book import Book
 from proofkit.checks.check import Need
+from proofkit.checks.grammar._matches import in_dialect
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
-from proofkit.words.dictionary import dictionary
+from proofkit.words.dictionary import Dictionary, dictionary
+from proofkit.words.forms import has_one_form, plural_of, singular_of
+from proofkit.words.lists import word_set
 from proofkit.words.quotations import quotations_of
 
 NAME = "grammar/counted-noun"
 NEEDS = frozenset({Need.LANGUAGE_MODEL})
 
-_NUMBERS_WORDS = """
-two three four five six seven eight nine ten eleven twelve twenty thirty forty fifty several
-"""
-_NUMBERS = frozenset(_NUMBERS_WORDS.split())
-_UNCHANGED_WORDS = """
-sheep fish deer moose elk trout salmon cod shrimp squid swine bison grouse plankton buffalo
-reindeer antelope foot pound stone dozen score hundred thousand million head pair brace yoke
-gross mile fathom ton tonne aircraft spacecraft hovercraft craft offspring series species
-crossroads means kilo euro yen rand quid one times o'clock p.m. a.m. people police cattle
-folk kin game more less other many people's
-"""
-_UNCHANGED = frozenset(_UNCHANGED_WORDS.split())
-_IRREGULAR = {
-    "child": "children", "mouse": "mice", "man": "men", "woman": "women", "tooth": "teeth", "goose": "geese",
-    "ox": "oxen", "louse": "lice", "person": "people", "wolf": "wolves", "leaf": "leaves", "loaf": "loaves",
-    "knife": "knives", "wife": "wives", "life": "lives", "half": "halves", "calf": "calves", "elf": "elves",
-    "shelf": "shelves", "thief": "thieves", "scarf": "scarves", "potato": "potatoes", "tomato": "tomatoes",
-    "hero": "heroes", "echo": "echoes", "mango": "mangoes", "cactus": "cacti", "fairy": "fairies",
-}  # fmt: skip
+_NUMBERS = word_set("""
+two three four five six seven eight nine ten eleven twelve fifteen twenty thirty forty fifty several
+""")
+_MANY = _NUMBERS | word_set("many few both these those")
+_ONE = word_set("a an every each another")
+_OF = word_set(
+    "one two three four five six seven eight nine ten many several few each both another either neither"
+)
+_OWNERS = word_set("the his her my our your their its these those")
+# More than one is in them already, or they are no things to be counted.
+_NEVER = word_set("""
+o'clock one more less other many kind sort type family crew team party crowd
+class group bunch lot couple company gang band herd flock army public audience world rest whole earth sun
+best first last next old young rich poor most least present number past future same fruit hair luggage
+furniture food bread water milk money news such enough self else alive home
+""")
 # After these the noun may only be describing what follows: "two dog bowls", "three year old".
-_GOES_ON = frozenset({"NOUN", "PROPN", "ADJ", "NUM", "CCONJ"})
+_GOES_ON = frozenset({"NOUN", "PROPN", "ADJ", "NUM"})
+_JOINTS = frozenset({"-", "‑", "/", "'", "’", "'s", "’s"})
+_MORE, _ONLY_ONE = (
+    "more than one, so the noun needs its plural",
+    "only one, so the noun needs no plural",
+)
+
+_Found = tuple[int, str, str]
 
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
-    """Yield one issue for each noun for one after a number; nothing where somebody speaks."""
-    quotations = None
+    """Yield one issue for each noun in the wrong number; nothing where somebody speaks."""
+    words = dictionary(analysis.english)
     for page in book.pages:
         tokens = analysis.page(page.number).tokens
-        for at in range(1, len(tokens)):
-            plural = _wanted(tokens, at, analysis)
-            if plural is None:
-                continue
-            quotations = quotations or quotations_of(book)
-            if not quotations.speaks(page.number, tokens[at].start):
+        for at, reading, why in _on_page(tokens, words):
+            start = tokens[at].start
+            speaks = quotations_of(book).speaks(page.number, start)
+            if not speaks and not in_dialect(page.prose, start):
                 yield issue_at(
                     book,
-                    page.span(tokens[at].start, tokens[at].end),
+                    page.span(start, tokens[at].end),
                     check=NAME,
                     tier=Tier.ERROR,
-                    message="more than one, so the noun needs its plural",
-                    confidence=0.7,
-                    suggestions=[plural],
+                    message=why,
+                    confidence=0.75,
+                    suggestions=[reading],
                 )
 
 
-def _wanted(tokens: Sequence[Token], at: int, analysis: Analysis) -> str | None:
-    """The plural that token ``at`` should have, or None if it is right or there is any doubt."""
-    noun = tokens[at]
-    if noun.tag != "NN" or not noun.text.islower() or noun.text in _UNCHANGED:
-        return None
-    number = at - 2 if tokens[at - 1].pos == "ADJ" and at > 1 else at - 1
-    if tokens[number].text.lower() not in _NUMBERS or not _touch(tokens[number : at + 1]):
-        return None
+def _on_page(tokens: Sequence[Token], words: Dictionary) -> Iterator[_Found]:
+    for at in range(1, len(tokens)):
+        noun = tokens[at].text
+        first = _counter(tokens, at)
+        if first is None or not noun.islower() or noun in _NEVER or _describes(tokens, at):
+            continue
+        if tokens[at].tag == "NN" and _counts_many(tokens, first, at):
+            plural = plural_of(noun)
+            if not has_one_form(noun) and words.knows(noun) and words.knows(plural):
+                yield at, plural, _MORE
+        elif tokens[at].tag == "NNS" and _counts_one(tokens, first, at):
+            singular = singular_of(noun, words)
+            if singular:
+                yield at, singular, _ONLY_ONE
+
+
+def _counter(tokens: Sequence[Token], at: int) -> int | None:
+    """The place of the number, article or owner before the noun; up to two adjectives may part them."""
+    for first in range(at - 1, max(-1, at - 4), -1):
+        word = tokens[first].text.lower()
+        if word in _MANY or word in _ONE or word in _OWNERS:
+            return first if _touch(tokens[first : at + 1]) else None
+        if tokens[first].pos != "ADJ" and tokens[first].tag not in ("VBN", "VBG", "RB"):
+            return None
+    return None
+
+
+def _counts_many(tokens: Sequence[Token], first: int, at: int) -> bool:
+    word = tokens[first].text.lower()
+    before = tokens[first - 1].text.lower() if first else ""
+    if before == "of" and word in _OWNERS:
+        return first > 1 and tokens[first - 2].text.lower() in _OF and not _joined(tokens, at)
+    if word not in _MANY or _joined(tokens, at):
+        return False
+    if first and (
+        tokens[first - 1].tag == "CD"
+        or (before in ("page", "-", "–", "number", "a")
+        and word in _NUMBERS)
+    ):
+        return False
+    return not (before in ("and", "or") and first > 1 and tokens[first - 2].tag == "CD")
+
+
+def _counts_one(tokens: Sequence[Token], first: int, at: int) -> bool:
+    word = tokens[first].text
+    if word not in _ONE and word not in ("A", "An", "Every", "Another"):
+        return False
+    if any(
+        token.tag == "CD" or token.text in ("few", "many", "couple") for token in tokens[first:at]
+    ):
+        return False
+    after = tokens[at + 1].tag if at + 1 < len(tokens) else "."
+    pronoun = word.lower() in ("each", "another")
+    return not (pronoun and after in ("DT", "PRP", "PRP$", "IN", "RB", "RP", "TO"))
+
+
+def _joined(tokens: Sequence[Token], at: int) -> bool:
+    """Whether another noun may share the number: *two dog and cat bowls*, *both king and queen*."""
+    after = tokens[at + 1 : at + 4]
+    return any(t.tag == "CC" for t in after[:1]) and any(t.tag.startswith("NN") for t in after[1:])
+
+
+def _describes(tokens: Sequence[Token], at: int) -> bool:
     after = tokens[at + 1] if at + 1 < len(tokens) else None
-    if after is not None and (
-        after.pos in _GOES_ON or after.text in ("-", "‑", "/", "'", "’", "'s", "’s")
-    ):
-        return None
-    if number > 0 and (
-        tokens[number - 1].tag == "CD"
-        or tokens[number - 1].text.lower() in ("and", "page", "-", "–")
-    ):
-        return None
-    plural = plural_of(noun.text)
-    words = dictionary(analysis.english)
-    return plural if words.knows(noun.text) and words.knows(plural) else None
-
-
-def plural_of(noun: str) -> str:
-    """The plural of an ordinary English noun."""
-    if noun in _IRREGULAR:
-        return _IRREGULAR[noun]
-    if noun.endswith(("s", "x", "z", "ch", "sh")):
-        return noun + "es"
-    if noun.endswith("y") and noun[-2:-1] not in "aeiou":
-        return noun[:-1] + "ies"
-    return noun + "s"
+    return after is not None and (after.pos in _GOES_ON or after.text in _JOINTS)
 
 
 def _touch(tokens: Sequence[Token]) -> bool:
