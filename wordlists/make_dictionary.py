@@ -23,6 +23,7 @@ from __future__ import annotations
 
 import gzip
 import sys
+import unicodedata
 from collections.abc import Iterable
 from pathlib import Path
 
@@ -80,8 +81,15 @@ def words(
     for name in (f"{a}-{b}" for a in classes for b in kinds):
         for path in folder.glob(f"{name}.*"):
             if smallest <= int(path.suffix[1:]) <= largest:
-                found.update(path.read_text("latin-1").split())
-    return {word for word in found if not word.endswith("'s")} | (found & {"let's", "it's"})
+                found.update(path.read_text("utf-8").split())
+    kept = {word for word in found if not word.endswith("'s")} | (found & {"let's", "it's"})
+    return kept | {without_accents(word) for word in kept}
+
+
+def without_accents(word: str) -> str:
+    """The word as English often writes it: fiance, melee, creche."""
+    letters = unicodedata.normalize("NFKD", word)
+    return "".join(letter for letter in letters if not unicodedata.combining(letter))
 
 
 def names_in_lower_case(folder: Path) -> set[str]:

@@ -3,7 +3,7 @@ from __future__ import annotations
 import pytest
 
 from proofkit.settings import English
-from proofkit.words.dictionary import dictionary
+from proofkit.words.dictionary import dialect, dictionary, familiar, joined_in_novels
 
 BRITISH, AMERICAN = dictionary(English.BRITISH), dictionary(English.AMERICAN)
 
@@ -15,7 +15,21 @@ BRITISH, AMERICAN = dictionary(English.BRITISH), dictionary(English.AMERICAN)
         *("don't", "don’t", "o’clock", "they’ve", "ma'am", "let's", "couldn’t"),
         *("whirr-tick", "half-past", "b-b-but", "self-raising", "ice‑cream"),
         *("Africa", "Africa’s", "AFRICA", "African", "Monday", "Mondays", "Joneses", "Christmas"),
-        *("Mr", "Dr", "DR", "TV", "km", "2nd", "1920s", "café", "naïve"),
+        *(
+            "Mr",
+            "Dr",
+            "DR",
+            "TV",
+            "km",
+            "2nd",
+            "1920s",
+            "café",
+            "naïve",
+            "fiancé",
+            "fiance",
+            "crèche",
+            "melee",
+        ),
         *("gonna", "dunno", "ain't", "splosh", "vroom", "atishoo", "yippee", "mum", "mama"),
     ],
 )
@@ -65,6 +79,14 @@ def test_names_take_their_capital() -> None:
     assert not BRITISH.is_name("Goose")
     assert BRITISH.as_name("monday") == "Monday"
     assert BRITISH.as_name("goose") is None
+
+
+def test_novels_tell_of_words_beyond_the_dictionary() -> None:
+    assert {"leetle", "sech", "yerself"} <= dialect()
+    assert {"whiskers", "raisins", "climbed"} <= familiar()
+    assert {"claimed", "leetle", "the"}.isdisjoint(familiar())
+    assert {"raindrop", "beehive"} <= joined_in_novels()
+    assert not any(BRITISH.knows(word) or AMERICAN.knows(word) for word in dialect())
 
 
 def test_it_is_read_once() -> None:

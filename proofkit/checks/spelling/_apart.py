@@ -25,7 +25,7 @@ _NOMINATIVE = frozenset({"i", "he", "she", "we", "they", "there"})
 _NEAR = 4
 _EITHER_CASE = frozenset({"it", "you", "this", "that"})
 _STATES = frozenset("asleep awake gone late dark knew open full empty dead old half far".split())
-_ASKING = frozenset({"where", "when", "what"})
+_ASKING = frozenset({"where", "when", "what", "which"})
 # Pairs that are one word after these.
 _TOLD_BEFORE: dict[str, frozenset[str]] = {
     "after noon": frozenset("this that one every the an next yesterday tomorrow good".split()),

@@ -52,7 +52,7 @@ _FAMILIES: tuple[tuple[str, str, int, tuple[str, ...]], ...] = (
     ("", "et", 5, ("",)),
     ("", "ets", 5, ("",)),
 )
-_ENDINGS = ("s", "es", "ed", "er", "est")
+_ENDINGS = ("s", "es", "ed", "er", "ers", "est", "eth", "nesses")
 _LOAN_END = re.compile(r"[aiou]$")
 _END = re.compile(r"[aiou]$")
 _DIALECT = re.compile(
@@ -182,7 +182,7 @@ def _opens_strangely(word: str, vocabulary: Vocabulary, known: Dictionary) -> bo
 
 
 def is_inflected(word: str, known: Dictionary) -> bool:
-    """Whether it is a child's grammar, or a form too rare for dictionaries: hurted, horridest."""
+    """Whether it is a child's grammar, or a form too rare for dictionaries: hurted, lonesomer, daisied."""
     return any(_has_ending(word, end, known) for end in _ENDINGS)
 
 
@@ -190,7 +190,12 @@ def _has_ending(word: str, end: str, known: Dictionary) -> bool:
     stem = word.removesuffix(end)
     if stem == word or len(stem) < 3 or (stem[-1] == "y" and stem[-2] not in "aeiou"):
         return False
-    return stem in known.words and zipf(stem) >= (2 if end == "s" else 2.5)
+    bases = (
+        stem,
+        stem + "e" if end[0] == "e" else stem,
+        stem[:-1] + "y" if stem[-1] == "i" else stem,
+    )
+    return any(base in known.words and zipf(base) >= (2 if end == "s" else 2.5) for base in bases)
 
 
 def _is_base(stem: str, known: Dictionary) -> bool:

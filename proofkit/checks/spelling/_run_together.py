@@ -28,6 +28,8 @@ _SMALL = frozenset(
         our out she so that the their them then they this to up was we were when with you your""",
     )
 )
+# Before a verb these make a verb of their own: outsleep, upbuild.
+_PREFIXES = frozenset({"out", "up", "by", "in", "on"})
 _SMALL_ZIPF = 5.0
 _OTHER_ZIPF = 3.7
 _CHEAPER_SLIP = 0.7
@@ -65,6 +67,8 @@ def _stand_together(left: str, right: str, known: Dictionary) -> bool:
     if small not in _SMALL or other not in known.words or len(other) < 2:
         return False
     if other not in _SMALL and min(len(left), len(right)) < 3 and small == right:
+        return False
+    if left in _PREFIXES and other not in _SMALL:
         return False
     return zipf(small) >= _SMALL_ZIPF and zipf(other) >= _OTHER_ZIPF and len(left + right) > 4
 

@@ -18,8 +18,8 @@ _CLIPPED = re.compile(
     re.IGNORECASE,
 )
 _OWN_WORDS = re.compile(
-    r"\b(?:ain['’]t|thou|thee|thy|thine|ye|yer|yez|ter|meself|mesel|hisself|oi|ee|git|wot|allus|aye|och|nae"
-    r"|wee|lassie|laddie|bairns?|bonny|kirk|frae|auld|oot|aboot|doon|muckle|y['’]all|avast|naw|mon"
+    r"\b(?:h?ain['’]t|thou|thee|thy|thine|ye|yer|yez|ter|meself|mesel|hisself|oi|ee|git|wot|allus|aye|och|nae"
+    r"|wee|lassie|laddie|bairns?|bonny|kirk|frae|auld|oot|aboot|doon|muckle|gude|guid|sair|yus|y['’]all|avast|naw|mon"
     r"|(?:di|ca|was|would|could|is|wi|should|do|does|have|has)nn?a[e]?"
     # Accents: th as d or z, w as v, i as ee.
     r"|d(?:is|at|ey|e|ere|em|ose)|z(?:is|at|e|ey|ere|ose)|v(?:ot|at|as|e|ill|ish|ith|ere|ant)|und|ees|eet)\b",

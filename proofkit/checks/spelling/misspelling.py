@@ -67,6 +67,8 @@ _DOUBLED = 0.4
 _LEAST_COST = 0.55
 # A word of the book itself is this many powers of ten likelier to be meant.
 _IN_BOOK = 1.0
+# What stories have at least three times as often, they have about six times as often.
+_IN_STORIES = 0.8
 _HARDLY_LESS = 2.0
 _SMALL_WORD = 5.5
 _MOST_TIMES = 3
@@ -140,8 +142,11 @@ def _meant(use: Use, known: Dictionary, vocabulary: Vocabulary) -> tuple[Candida
 
 
 def _by_likelihood(found: Iterable[Candidate], vocabulary: Vocabulary) -> tuple[Candidate, ...]:
-    """A word that the book has elsewhere is far likelier than the dictionary's others."""
-    scored = [replace(c, score=c.score - _told_by_book(c.word, vocabulary)) for c in found]
+    """A word that the book has, or that stories have oftener than other texts, is the likelier one."""
+    scored = [
+        replace(c, score=c.score - _told_by_book(c.word, vocabulary) - _told_by_stories(c.word))
+        for c in found
+    ]
     scored.sort(key=lambda c: c.score)
     return tuple(c for c in scored if c.score <= scored[0].score + _HARDLY_LESS)
 
@@ -156,6 +161,10 @@ def _sure_cost(word: str) -> float:
 def _told_by_book(word: str, vocabulary: Vocabulary) -> float:
     """What the book's having the word adds to its likelihood; every book has "was" and "were"."""
     return _IN_BOOK if vocabulary.count(word) and zipf(word) < _SMALL_WORD else 0.0
+
+
+def _told_by_stories(word: str) -> float:
+    return _IN_STORIES if word in familiar() else 0.0
 
 
 def _is_plain(word: str, best: Candidate, vocabulary: Vocabulary) -> bool:

@@ -61,12 +61,12 @@ _ADJECTIVES = frozenset(
 _EITHER_WAY = frozenset(
     re.split(
         r"\s+",
-        """backyard backyards bathwater beechwood birdcage boatload boatloads boyfriend
+        """backyard backyards bathtime bathwater beechwood birdcage boatload boatloads boyfriend
         boyfriends clamshell clubhouse cookbook cookbooks dinnertime doghouse doghouses
         dollhouse dollhouses fairytale fairytales farmyard folktale folktales fruitcake
         girlfriend girlfriends henhouse henhouses hometown honeybee honeybees marketplace
-        marketplaces motorboat motorboats nighttime pinewood playtime racehorse racehorses
-        racetrack rainwater riverbed rollercoaster seawater songbird songbirds songbook
+        marketplaces motorboat motorboats naptime nighttime pinewood playdough playtime racehorse racehorses
+        racetrack rainwater riverbed rockpool rockpools rollercoaster seawater songbird songbirds songbook storytime
         streetlight streetlights teamwork teatime treehouse treehouses waterhole waterholes
         woodpile""",
     )
