@@ -62,6 +62,7 @@ _MODULES: tuple[str, ...] = (
     "reading.book_length",
     "reading.heavy_spread",
     "reading.long_sentence",
+    "repetition.doubled_long_word",
     "repetition.doubled_word",
     "sentences.capital_after_comma",
     "sentences.comma_splice",

@@ -37,13 +37,22 @@ from proofkit.words.lists import word_set
 NAME = "repetition/doubled-word"
 NEEDS = frozenset({Need.TEXT})
 
-_NEVER_TWICE = word_set(
+NEVER_TWICE = word_set(
     "the a an and of for from with at my your our their his into onto upon was were are be been "
     "will would could should can may might must they we he she i but or if as than when because "
     "while where which who whose what this these those some every each by has have its to"
 )
 # May be the end of one thing and the start of the next, now and then: only asked about.
 _SELDOM_TWICE = word_set("to by his what this he she they we i was who my as")
+# Who is given something may come before what is hers: gave her her hat.
+_GIVING = word_set("""
+give gives gave giving given tell tells told telling show shows showed shown showing bring brings brought buy
+buys bought send sends sent take takes took lend lends lent hand hands handed offer offers offered make makes
+made call calls called ask asks asked pass passes passed cost costs feed feeds fed pay pays paid pour poured read
+reads sing sings sang sell sold leave left wish wished get gets got hear heard see sees saw promise promised owe
+save saved throw threw build built find found knit knitted bake baked cook cooked teach taught write wrote
+let lets help helps helped of to
+""")
 _JOINING = frozenset(("and", "or", "but"))  # by and by and by
 _TWICE = re.compile(r"(?<![\w'’-])(\w+)(\s+)(\w+)(?![\w'’-])")
 _TWO_TWICE = re.compile(r"(?<![\w'’-])((\w+) +(\w+)) +\2 +\3(?![\w'’-])", re.I)
@@ -69,16 +78,24 @@ def _words(book: Book, page: Page) -> Iterator[Issue]:
         first, second = match[1], match[3]
         if first.lower() != second.lower() or not undisturbed(page, *match.span()):
             continue
-        if _thrice(page.prose, match) or not _wrong(first, second):
+        if _thrice(page.prose, match) or not (
+            _wrong(first, second) or _one_her_too_many(page, match)
+        ):
             continue
         yield _issue(book, page, match.start(), match.end(), first, sure=_sure(first))
 
 
 def _wrong(first: str, second: str) -> bool:
     """Whether the word is one that may not stand twice, and is no letter, sound or name."""
-    if first.lower() in _NEVER_TWICE:
+    if first.lower() in NEVER_TWICE:
         return first == second or not (second[0].isupper() and first.islower())
     return first == second and _PAST.fullmatch(first) is not None
+
+
+def _one_her_too_many(page: Page, match: re.Match[str]) -> bool:
+    """Whether *her her* stands where nobody is given what is hers."""
+    before = re.search(r"([^\W\d_]+)\s+$", nearby.before(page.prose, match.start()))
+    return match[1] == match[3] == "her" and before is not None and before[1] not in _GIVING
 
 
 def _thrice(prose: str, match: re.Match[str]) -> bool:
@@ -90,14 +107,14 @@ def _thrice(prose: str, match: re.Match[str]) -> bool:
 
 
 def _sure(word: str) -> bool:
-    return word.lower() in _NEVER_TWICE and word.lower() not in _SELDOM_TWICE
+    return word.lower() in NEVER_TWICE and word.lower() not in _SELDOM_TWICE
 
 
 def _pairs(book: Book, page: Page) -> Iterator[Issue]:
     for match in _TWO_TWICE.finditer(page.prose):
         one, two = match[2].lower(), match[3].lower()
-        small = one in _NEVER_TWICE and (two in _NEVER_TWICE or two == "in")
-        small = small or (one == "in" and two in _NEVER_TWICE)
+        small = one in NEVER_TWICE and (two in NEVER_TWICE or two == "in")
+        small = small or (one == "in" and two in NEVER_TWICE)
         if small and one != two and not {one, two} & _JOINING:
             yield _issue(book, page, match.start(), match.end(), match[1], sure=True)
 
