@@ -23,7 +23,8 @@ _GREETING = re.compile(
     r"|help me|excuse me|hush|quick|quickly|look|listen|wait|come|run|sh+|ssh+|surely|certainly|indeed|alas|bravo|hurrah|hurray"
     r"|nonsense|poor me|dear me|why not|not (?:now|yet|me|at all)|forgive me|pardon me|see you(?: soon| later| tomorrow)?|what now"
     r"|do come|sleep well|go on|go away|sit down|stand up|and you|what['’]s (?:up|wrong|that|this|the matter)|there you are"
-    r"|really|goodness|my goodness|goodness me|bless you|same to you|over here|up here|not so fast)",
+    r"|really|right again|quite right|very good|very well|well (?:sung|tried|played)|aye|true|great heavens|by the way|here we are|so there"
+    r"|how do you do|how are you|if you please|sure|hulloa|good-(?:night|day|morning|evening)|goodness|my goodness|goodness me|bless you|same to you|over here|up here|not so fast)",
     re.IGNORECASE,
 )
 # What opens a call, if the words after the name can't be about its bearer: "Now Ben you know…"
@@ -55,7 +56,7 @@ _PRONOUNS = word_set(
     everything nothing something anything this that
     """
 )
-_DEED = word_set("do doing did say said saying like liked know see for at about of hear heard")
+_DEED = word_set("do doing did say said saying like liked know see hear heard")
 _ADVERBS = word_set(
     """
     here there please again today tonight tomorrow yesterday too now then away home together soon
@@ -71,18 +72,18 @@ _MOVES = word_set(
     come comes coming came go goes going went gone get getting sit sitting stand standing climb hop
     jump lie lying hurry run running move fly flying walk walking grow growing look looking dive hold
     roll row pitch bustle cuddle calm slow speed lean line trot tuck duck sneak creep crawl join shove
-    hang carry shut settle step swim crawl march turn bend cheer watch drop stay keep are is be go
+    hang carry shut settle step swim crawl march turn bend cheer watch drop keep go
     """
 )
 # Verbs that need no object, in the forms that end a clause.
 _WITHOUT_OBJECT = word_set(
     """
     go going gone come coming wait waiting listen listening look looking run running sleep sleeping
-    stand standing sit sitting cry crying laugh laughing dance dancing talk talking speak speaking
+    stand standing sit sitting cry crying laugh laughing dance dancing talk talking
     live lives living stay staying hurry smile smiling shout shouting happen happened happening
     matter arrive begin work working die dying fall fell falling fly flying swim rest walk walking
     sneeze cough worry worrying fight fighting shiver shivering dream dreaming joke joking lie lying
-    grow growing disappear weep weeping swimming starving freezing raining snowing mean been wake
+    fret fuss bother hesitate drift tremble trembling grow growing disappear weep weeping swimming starving freezing raining snowing mean been wake
     snore snoring done finished giggle giggling jump jumping agree exist rise sink hide hiding
     """
 )
@@ -99,15 +100,21 @@ _DETERMINERS = word_set(
     """
 )
 # The name after these says which: your friend Ben, the river Limpet, the word Mum.
-_NAMED_NOUNS = word_set(
+_PERSONS = word_set(
     """
     friend brother sister cousin uncle aunt son daughter mother father husband wife king queen
-    prince princess boy girl man woman child baby teacher doctor nurse captain farmer name word
-    letter song book story poem ship boat river lake mountain planet island street city town village
-    country land month day number part role page team colour dog cat puppy kitten pony horse bear
-    rabbit bird fish teddy doll dragon giant fairy witch wizard monster mouse lion tiger monkey
-    elephant neighbour servant master lady lord lad lass twin hero hen goat sheep cow donkey pig
-    saint sir old young little big good great clever poor dear brave mr mrs miss house street
+    prince princess boy girl man woman child baby teacher doctor nurse captain farmer dog cat puppy
+    kitten pony horse bear rabbit bird fish teddy doll dragon giant fairy witch wizard monster mouse
+    lion tiger monkey elephant neighbour servant master lady lord lad lass twin hero hen goat sheep
+    cow donkey pig saint sir mr mrs miss
+    """
+)
+_NAMING_NOUNS = word_set("word name")
+_NAMED_NOUNS = _PERSONS | word_set(
+    """
+    letter song book story poem ship boat river lake mountain planet island street city
+    town village country land month day number part role page team colour old young little big good
+    great clever poor dear brave
     """
 )
 # Nothing that bears a name of its own.
@@ -124,6 +131,19 @@ fun nonsense love care attention breath life wish dream sleep rest hunger courag
 _THINGS = word_set(_THING_WORDS)
 # No girls, oh dear, all right children, you boys.
 _DESCRIBES = re.compile(r"\b(?:no|oh|o|right|you)$")
+_JOINS_ON = ("-", "‑", "'", "‘", "’", '"', "“")
+_IN = word_set("in on by through along around round")
+_ENTERS = word_set("come coming go going get getting climb climbing hop jump join move moving")
+# "What are you looking at (Ben)?", where "What did you say to (Ben)?" wants its name.
+_OPEN_PREPOSITION = re.compile(
+    r"\b(?:(?:look|star|laugh|point|shout|peer|smil)\w* at|(?:look|wait|cry|ask)\w* for|(?:talk|think|cry|laugh|worry)\w* (?:about|of)"
+    r"|(?:come|came|coming) from)$"
+)
+_YOU_ARE = re.compile(
+    r"\b(?:you|i|we)(?:['’](?:re|m)| (?:are|am|were|look|feel)) (?:\w+ ){0,2}\w+$"
+)
+_SOME = word_set("a an some any no more much of")
+_OWN = word_set("my your our a an this that his her")
 _POLITE = word_set("sir madam ma'am ma’am")
 _EPITHETS = word_set(
     "old little good great big young poor dear brave clever kind silly naughty wise sweet lucky mean bad"
@@ -131,13 +151,18 @@ _EPITHETS = word_set(
 _DEGREES = word_set("so very too really quite")
 # "That's what we'll do": the object came first.
 _WHAT_WE_DO = re.compile(r"\b(?:what|all|everything) (?:you|we|i|he|she|they|it)\S*(?: \w+)* \w+$")
+# "I know where it is", "tell me who you are": the question inside has all it needs.
+_WHERE_IT_IS = re.compile(
+    r"\b(?:where|what|who|how) (?:it|he|she|they|you|we|i)(?: (?:is|are|was|were|am|do|did|can)|['’](?:s|re))$"
+)
+_DONT_KNOW = re.compile(r"\bi (?:don['’]t|do not) know$")
 _TAG = re.compile(
     r"(?:(?:do|does|did|can|could|will|would|shall|should|have|has|must|may|might)(?:n['’]t)?|won['’]t|can['’]t|shan['’]t|isn['’]t|aren['’]t"
     r"|wasn['’]t|weren['’]t) (?:you|we|i|it|he|she|they)"
 )
 _SPEAKER = word_set("i you we my your our let it there me us 's i'm i’m don't let's don’t let’s")
 _THINKS = re.compile(
-    r"\b(?:i|we|do you|don['’]t you) (?:do |don['’]t |really )*(?:think|hope|believe|suppose|fear|wish|feel|reckon|guess|know)$"
+    r"\b(?:i|we|do you|don['’]t you) (?:do |don['’]t |really )*(?:think|hope|believe|suppose|fear|wish|feel|reckon|guess|know)$|\bdo you (?:hear|see)$"
 )
 
 
@@ -153,6 +178,11 @@ def is_opening(clause: str) -> bool:
     return _OPENING.fullmatch(clause) is not None
 
 
+def begins(clause: str) -> bool:
+    """Whether the clause is a mere "well" or "now", after which a name and a comma are an address."""
+    return clause.lower() in ("well", "now", "oh well", "well now", "now now")
+
+
 def thinks(clause: str) -> bool:
     """Whether the clause is "I think", "I hope" and the like, which "that" may follow."""
     return _THINKS.search(clause.lower()) is not None
@@ -161,16 +191,26 @@ def thinks(clause: str) -> bool:
 def is_complete(tokens: Sequence[Token], kind: Kind) -> bool:
     """Whether the clause wants nothing more, so that what follows is no object or complement of it."""
     words = [token.text.lower() for token in tokens]
+    if len(words) < 2 or _describes(words) or not any(t.pos in ("VERB", "AUX") for t in tokens):
+        return False
     clause = _joined(tokens)
-    if len(words) < 2 or _WHO_IS.search(clause) or _NAMING.search(clause) or _describes(words):
+    if _WHO_IS.search(clause) or _NAMING.search(clause):
         return False
     if asked := _QUESTION.match(clause):
         return _answers(asked[1], asked[2], tokens, kind)
     small = _ends_in_small_word(words, clause, kind)
-    if small is not None:
-        return small
+    return _ends_in_full_word(tokens, clause, kind) if small is None else small
+
+
+def _ends_in_full_word(tokens: Sequence[Token], clause: str, kind: Kind) -> bool:
+    """Whether a verb without object, an adjective or a noun ends the clause well."""
+    words = [token.text.lower() for token in tokens]
     if words[-1] in _WITHOUT_OBJECT or (tokens[-1].tag == "RB" and words[-1].endswith("ly")):
-        return words[-1] not in ("mean", "been")
+        return words[-1] not in ("mean", "been") and tokens[-2].pos != "ADJ"  # good-looking
+    if _WHERE_IT_IS.search(clause):
+        return True
+    if kind is not Kind.NAME and _DONT_KNOW.search(clause):
+        return True
     if _WHAT_WE_DO.search(clause) and tokens[-1].pos in ("VERB", "AUX"):
         return True
     addressed = not _SPEAKER.isdisjoint(words) or kind is not Kind.NAME
@@ -178,19 +218,25 @@ def is_complete(tokens: Sequence[Token], kind: Kind) -> bool:
 
 
 def _describes(words: Sequence[str]) -> bool:
-    """No girls, such twins, fine-looking boys."""
-    return words[-1] in ("no", "such", "a", "an", "the") or words[-2] in ("-", "‑")
+    """No girls, such twins, fine-looking boys, "best friends", this here lady, the LATE Captain."""
+    return (
+        words[-1] in ("no", "such", "a", "an", "the")
+        or words[-2] in _JOINS_ON
+        or words[-2:] in (["this", "here"], ["that", "there"])
+    )
 
 
 def _ends_in_small_word(words: Sequence[str], clause: str, kind: Kind) -> bool | None:
     """Whether a pronoun, adverb or particle ends the clause well; None where none of them ends it."""
     last, before = words[-1], words[-2]
     if last in _PRONOUNS:
-        if kind is Kind.HEARERS and last in ("you", "us"):
-            return False  # you girls
-        return not _GIVING.search(clause) and (last not in ("this", "that") or before in _DEED)
+        girls = kind is Kind.HEARERS and last in ("you", "us")  # you girls
+        this = last in ("this", "that") and before not in _DEED
+        return not (girls or this or _GIVING.search(clause))
     if last in _ADVERBS:
         return True
+    if last in _IN:
+        return before in _ENTERS or words[-3:-1] in (["let", "me"], ["let", "us"])
     if last in _PARTICLES:
         return before in _MOVES or before in _PRONOUNS
     if last == "so":
@@ -208,8 +254,10 @@ def _answers(asked: str, rest: str, tokens: Sequence[Token], kind: Kind) -> bool
         return small
     if words[-1] in _WITHOUT_OBJECT or (words[-1] == "name" and asked == "what"):
         return True
-    if asked in ("what", "which", "whom") and (
-        tokens[-1].pos in ("VERB", "ADP") or tokens[-1].tag in ("VB", "VBG", "VBN")
+    if words[-1] in ("he", "she", "they", "we") and words[-2] in ("is", "are", "was", "were"):
+        return True
+    if asked in ("what", "which", "whom", "who") and (
+        tokens[-1].tag in ("VB", "VBG", "VBN") or _OPEN_PREPOSITION.search(rest)
     ):
         return True
     return _ends_in_adjective(tokens, kind) or _ends_in_noun(tokens, kind)
@@ -217,17 +265,14 @@ def _answers(asked: str, rest: str, tokens: Sequence[Token], kind: Kind) -> bool
 
 def _ends_in_adjective(tokens: Sequence[Token], kind: Kind) -> bool:
     """You are so kind; not: you are a kind (…), it is old (Rat), be good (children)."""
-    if tokens[-1].pos != "ADJ" or (kind is Kind.HEARERS and not _speaks_of_you(tokens)):
+    if tokens[-1].pos != "ADJ" or tokens[-1].text.isupper():
         return False
+    if kind is Kind.HEARERS and not _YOU_ARE.search(_joined(tokens)):
+        return False  # "be good children", "they are real children"
     near = [token.text.lower() for token in tokens[-4:-1]]
     if tokens[-1].text.lower() in _EPITHETS and near[-1] not in _DEGREES:
         return False
     return not _LINKS.isdisjoint(near) and _DETERMINERS.isdisjoint(near[-2:])
-
-
-def _speaks_of_you(tokens: Sequence[Token]) -> bool:
-    """You are late (children); "be good children" and "they are real children" may be one phrase."""
-    return any(token.text.lower() in ("you", "i", "i'm", "we") for token in tokens)
 
 
 def _ends_in_noun(tokens: Sequence[Token], kind: Kind) -> bool:
@@ -237,13 +282,16 @@ def _ends_in_noun(tokens: Sequence[Token], kind: Kind) -> bool:
         return False
     if kind is Kind.MINE:
         return _GIVING_SOMEONE.search(_joined(tokens)) is None
-    if word in _NAMED_NOUNS or lemma in _NAMED_NOUNS:
-        return False
-    # The name of one can't say who many are: "I like your shoes Ben". After "a", "some" and the like
-    # a noun bears no name: "I'd like some paste Ben".
-    if word in _THINGS or lemma in _THINGS or last.tag == "NNS" or kind is not Kind.NAME:
+    # The name of one can't say who many are: "I like your shoes Ben".
+    if last.tag == "NNS":
         return True
-    return before in ("a", "an", "some", "any", "no", "more", "much", "of")
+    named = _NAMING_NOUNS | (_NAMED_NOUNS if kind is Kind.NAME else _PERSONS)
+    if word in named or lemma in named:
+        return False
+    if kind is Kind.HEARERS:
+        return before in _OWN
+    # After "a", "some" and the like a noun bears no name: "I'd like some paste Ben".
+    return kind is Kind.KIN or word in _THINGS or lemma in _THINGS or before in _SOME
 
 
 def is_polite(who: str) -> bool:
@@ -254,7 +302,8 @@ def is_polite(who: str) -> bool:
 def may_precede_sir(tokens: Sequence[Token]) -> bool:
     """Whether no article, adjective or preposition claims the "sir" that follows."""
     last = tokens[-1]
-    return last.text.lower() not in _DETERMINERS and last.pos not in ("ADJ", "ADP", "CCONJ", "DET")
+    own = _DETERMINERS - {"this", "that", "one"}
+    return last.text.lower() not in own and last.pos not in ("ADJ", "ADP", "CCONJ", "DET")
 
 
 def _joined(tokens: Sequence[Token]) -> str:

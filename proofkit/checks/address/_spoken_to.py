@@ -10,6 +10,7 @@ from enum import Enum
 from proofkit.analysis import Analysis
 from proofkit.words.dictionary import dictionary
 from proofkit.words.lists import word_set
+from proofkit.words.vocabulary import opens_sentence
 
 
 class Kind(Enum):
@@ -53,6 +54,7 @@ _NOT_NAMES = word_set(
     """
     God Lord Will May Heavens Goodness English I Santa Sunday Monday Tuesday Wednesday Thursday
     Friday Saturday Christmas Easter
+    French German Spanish Italian Latin Greek Chinese Swahili Zulu Irish Welsh Scottish
     """
 )
 _CAPITALS = r"[A-Z][a-z]\w*(?:['’](?!s\b)\w+)?"
@@ -82,20 +84,28 @@ def spoken_to(text: str, analysis: Analysis) -> Iterator[SpokenTo]:
                 kind for kind in (Kind.KIN, Kind.MINE, Kind.HEARERS) if match[_GROUPS[kind]]
             )
             yield SpokenTo(kind=kind, start=match.start(), end=match.end(), words=match.group())
-        elif found := _name(match.group("name"), match.start(), analysis):
-            yield found
+        else:
+            inside = not opens_sentence(text, match.start()) and match.start() > 0
+            found = _name(match["name"], match.start(), analysis, whole=inside)
+            if found:
+                yield found
 
 
 _GROUPS = {Kind.KIN: "kin", Kind.MINE: "mine", Kind.HEARERS: "hearers"}
 
 
-def _name(capitals: str, start: int, analysis: Analysis) -> SpokenTo | None:
-    """The name at the end of a run of capitals: "Crow" in "Hello Crow", "Old Crow" in "Old Crow"."""
+def _name(capitals: str, start: int, analysis: Analysis, *, whole: bool) -> SpokenTo | None:
+    """The name at the end of a run of capitals: "Crow" in "Hello Crow", "Old Crow" in "Old Crow".
+
+    Inside a sentence the ``whole`` run is the name.
+    """
     words = capitals.split(" ")
     if not _is_name(words[-1], analysis):
         return None
     first = len(words) - 1
-    while first and (_bare(words[first - 1]) in _TITLES or _is_name(words[first - 1], analysis)):
+    while first and (
+        whole or _bare(words[first - 1]) in _TITLES or _is_name(words[first - 1], analysis)
+    ):
         first -= 1
     name = " ".join(words[first:])
     own = start + len(capitals) - len(name)

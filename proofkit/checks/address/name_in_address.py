@@ -31,6 +31,7 @@ from dataclasses import dataclass
 from proofkit.analysis import Analysis, Token
 from proofkit.book import Book, Span
 from proofkit.checks.address._clauses import (
+    begins,
     is_complete,
     is_greeting,
     is_opening,
@@ -48,7 +49,7 @@ NAME = "address/name-in-address"
 NEEDS = frozenset({Need.LANGUAGE_MODEL})
 
 _REFRAIN = 5
-_CLAUSE_START = re.compile(r"[.!?,;:—–…\n\"“”]\s*")
+_CLAUSE_START = re.compile(r"(?:[.!?,;:—–…\n\"“”]|--)\s*")
 _CONTRACTED = r"['’](?:m|ve|ll|d|re)"
 _ASKS = (
     r"(?:is|are|am|was|were|can|can['’]t|may|will|won['’]t|shall|do|did|don['’]t|didn['’]t|could|couldn['’]t|would|should|have|has"
@@ -58,20 +59,20 @@ _ASKS = (
 _GOES_ON = re.compile(
     rf"\s+(?:I|I{_CONTRACTED}|you|you{_CONTRACTED}|we|we{_CONTRACTED}|it['’]s|there['’]s|that['’]s|please|let['’]s|thank you"
     rf"|(?:what|why|how|where|who|when)(?: {_ASKS}|['’]s)|(?:what|how) (?:a|an|big|many|much)"
-    rf"|(?:it|there|this|that) (?:is|was)|(?:if|when|as) you|{_ASKS} (?:I|we|you))\b(?!-\w)"
+    rf"|(?:it|there|this|that) (?:is|was)|(?:if|when|as) (?:you|we|I)|not|it|{_ASKS} (?:I|we|you))\b(?!-\w)"
 )
 _COMMANDS = re.compile(
     r"\s+(?:come|look|wait|stop|listen|help|give|take|run|be|don['’]t|do|bring|hold|hurry|go|tell|show|wake|watch|open|try"
     r"|fetch|lie|sit|stand|get|find|keep|leave|make|say|see|catch|jump|climb|throw|eat|drink|thank|forgive|mind|quick)\b"
-    r"(?![^.?!]*\?)"
+    r"(?![^.?!:;,]*\?)"
 )
 _MY_CHILD = re.compile(
     r"\s+my (?:dear |little |sweet |good )*(?:child|children|son|daughter|friend|love|darling|dear|brother|sister|boy|girl)[,.!?]"
 )
 # In the middle, where the clause before is complete, the sentence may also go on with a joining word.
 _JOINED = re.compile(
-    r"\s+(?:that (?!['’])|(?:and|or|but|because|if|when|before|so|for|while|until|or else)"
-    r" (?:I|you|we|it|he|she|they|let|the|then|there|don['’]t|tell|see|help|sit|look|come|go|have|get|my|your|never|fetch|bring|take|give|find|run|someone|something|everyone|this|a|an|his|her)\b)"
+    r"\s+(?:that (?!['’])|(?:but|because) (?!not\b|also\b)[a-zI]|(?:and|or|but|because|if|when|before|so|for|while|until|or else)"
+    r" (?:I|you|we|it|he|she|they|let|the|then|there|don['’]t|tell|see|help|sit|look|come|go|have|get|my|your|never|what|how|where|fetch|bring|take|give|find|run|someone|something|everyone|this|a|an|his|her)\b)"
 )
 _STOPPED = re.compile(
     r"\s*(?:[.!?…—–;:]|$|,\s*(?:(?:and|or|but|for|so) )?(?:I|you|we|it|he|she|they|please|let|don['’]t|what|why|where|how|if|because"
@@ -130,7 +131,9 @@ class _Speech:
                 if _opens(who, before) and _goes_on(who, after):
                     yield self._with_commas(who, before=False, after=True)
             elif _STOPPED.match(after):
-                called = after.startswith("!") and who.kind is Kind.NAME and is_opening(clause)
+                called = (
+                    after.startswith("!") and who.kind is Kind.NAME and is_opening(clause)
+                ) or (after.startswith((",", "!", "...", "…")) and begins(clause))
                 if called or self._is_said_to(who, clause):
                     yield self._with_commas(who, before=True, after=False)
             elif self._goes_on_after(who, clause, after):
@@ -144,13 +147,28 @@ class _Speech:
 
     def _goes_on_after(self, who: SpokenTo, clause: str, after: str) -> bool:
         if thinks(clause):
-            return re.match(r"\s+(?:that|we|I|you|it|they)\b", after) is not None
+            return re.match(r"\s+(?:that|we|I|you|it|they|what|how|why|where)\b", after) is not None
         if is_greeting(clause, who.kind) and not (" " in clause and _JOINED.match(after)):
-            return _goes_on(who, after) or re.match(r"\s+(?:he|she|they)\b", after) is not None
+            return (
+                _goes_on(who, after)
+                or re.match(
+                    r"\s+(?:he|she|they|but|not|at|till|until|for me|a (?:moment|minute))\b", after
+                )
+                is not None
+            )
         if is_opening(clause):
             return _goes_on(who, after)
-        goes_on = _GOES_ON.match(after) is not None or _JOINED.match(after) is not None
-        return goes_on and self._is_said_to(who, clause)
+        if _GOES_ON.match(after):
+            return self._is_said_to(who, clause)
+        joined = _JOINED.match(after)
+        if joined is None or (
+            who.kind is Kind.HEARERS and joined.group().strip().startswith("that")
+        ):
+            return False
+        tokens = self._tokens(who, clause)
+        # "The way Ben and I do it": a noun may take both as what follows it.
+        shared = "and" in joined.group() and tokens and tokens[-1].pos == "NOUN"
+        return not shared and self._is_said_to(who, clause)
 
     def _tokens(self, who: SpokenTo, clause: str) -> tuple[Token, ...]:
         """The tokens of the clause, which ends before the one spoken to."""
@@ -181,9 +199,14 @@ def _opens(who: SpokenTo, before: str) -> bool:
 
 
 def _goes_on(who: SpokenTo, after: str) -> bool:
-    if _GOES_ON.match(after) or _MY_CHILD.match(after):
+    if _GOES_ON.match(after) or _MY_CHILD.match(after) or _is_called_again(who, after):
         return True
     command = _COMMANDS.match(after)
     # "My friends help me" may tell as well as ask: only a call is sure.
     many = who.words.endswith(("s", "children", "people"))
     return command is not None and (not many or "!" in after.partition(".")[0])
+
+
+def _is_called_again(who: SpokenTo, after: str) -> bool:
+    """Nell Nell, where are you?"""
+    return re.match(rf"\s+{re.escape(who.words)}\b(?!['’-])", after) is not None

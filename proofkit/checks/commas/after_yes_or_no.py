@@ -41,7 +41,7 @@ _SENTENCE = rf"(?:{_PRONOUN}|there(?:['’]s| (?:is|are|was|were|will|must))\b|(
 _OPENS = r"(?:(?<=[.!?…—–] )|(?<=^))"
 _ANSWER = re.compile(
     rf"{_OPENS}((?:[Oo]h,? |[Bb]ut,? |[Aa]nd,? )?(?:Yes|No|yes|no|Yeah|yeah|Nope|Yep))\s+"
-    rf"(?={_SENTENCE}|(?<=[Yy]es )(?:the|my|your|our|let['’]s|please do|do|can|may) )"
+    rf"(?={_SENTENCE}|(?<=[Yy]es )(?:the|your|our|let['’]s|please do|do|can|may) )"
 )
 _CRY = re.compile(
     rf"{_OPENS}(Oh|Well|Ah)\s+(?={_SENTENCE}|(?:how|what) (?:a|an|\w+ly|nice|wonderful|lovely|kind)\b)"

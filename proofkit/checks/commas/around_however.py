@@ -34,7 +34,9 @@ NAME = "commas/around-however"
 NEEDS = frozenset({Need.LANGUAGE_MODEL})
 
 _HOWEVER = re.compile(r"([\w’']+)(,?)(\s+)however(,?)(?=\s)(?:\s+([\w’']+))?")
-_FINITE = frozenset(("VBD", "VBZ", "VBP", "MD"))
+_GOES_ON = frozenset(("VBD", "VBZ", "VBP", "MD", "IN", "TO"))
+# "The king was however looked upon…"
+_VERBS_REST = frozenset(("VBN", "VBG", "VB"))
 _JOINING = word_set("and but or so yet for because that if when while as or than then nor")
 _PRONOUNS = word_set("i you he she it we they")
 
@@ -52,7 +54,7 @@ def _on_page(page: Page, own: PageAnalysis) -> Iterator[Missing]:
         if (first and second) or before.lower() in _JOINING or "\n\n" in gap:
             continue
         next_token = at_start.get(match.start(5)) if after else None
-        if second or _is_aside(next_token):
+        if second or _is_aside(at_start.get(match.start(1)), next_token):
             yield Missing(
                 span=page.span(match.start(1), match.end(4)),
                 reading=f"{before},{gap}however,",
@@ -62,6 +64,9 @@ def _on_page(page: Page, own: PageAnalysis) -> Iterator[Missing]:
             )
 
 
-def _is_aside(after: Token | None) -> bool:
-    """A finite verb goes on with the sentence; "however big" and "however you like" don't."""
-    return after is not None and after.tag in _FINITE and after.text.lower() not in _PRONOUNS
+def _is_aside(before: Token | None, after: Token | None) -> bool:
+    """What goes on with the sentence: a verb, a preposition. "However big", "however you like" doesn't."""
+    if after is None or after.text.lower() in _PRONOUNS:
+        return False
+    inside_verb = before is not None and before.pos == "AUX" and after.tag in _VERBS_REST
+    return after.tag in _GOES_ON or inside_verb

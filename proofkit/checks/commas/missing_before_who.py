@@ -53,11 +53,12 @@ _ELDEST = word_set("eldest oldest youngest")
 _KEEPS_TOGETHER = word_set(
     """
     the a an this that another which any every no some only not just like
-    ask asked asking asks tell told telling tells show showed know knew wonder wondered guess
+    all whole same ask asked asking asks tell told telling tells show showed know knew wonder wondered guess
     remember remind reminded teach taught see saw than and or n't n’t
     """
 )
-_PLACE_BEFORE = word_set("of in from at near to on for")
+_PLACE_BEFORE = word_set("of in from at near on across throughout")
+_MARKS = tuple(",.!?;:\"'“”‘’")
 _CLEFT = re.compile(
     r"(?:\b(?:it|this|that|he|she|who|there)(?:['’]s|['’]d| (?:is|was|were|must be|might be|would be|will be|had been|has been|may be|could be))"
     r"|\b(?:is|was) (?:it|that|this)|['’]twas)(?: (?:not|only|always|really|just|also|still|then|all|probably|surely|certainly))*"
@@ -110,10 +111,7 @@ def _antecedent(page: Page, tokens: Sequence[Token], at: int, vocabulary: Vocabu
         return at - 2 if _is_name(tokens[at - 2], vocabulary) else None
     if _is_name(last, vocabulary):
         first = at - 1
-        while first and (
-            _is_name(tokens[first - 1], vocabulary)
-            or tokens[first - 1].text.removesuffix(".") in _TITLES
-        ):
+        while first and tokens[first - 1].text[:1].isupper() and tokens[first - 1].pos == "PROPN":
             first -= 1
         return first if _stands_by_itself(page, tokens, first, at) else None
     if last.text in _ONE_OF_EACH and at > 1 and tokens[at - 2].text.lower() in _OWNERS:
@@ -134,14 +132,19 @@ def _is_name(token: Token, vocabulary: Vocabulary) -> bool:
 
 def _stands_by_itself(page: Page, tokens: Sequence[Token], first: int, at: int) -> bool:
     """Not asked, not picked out among others, and not a place whose people the clause is about."""
-    before = tokens[first - 1].text.lower() if first else ""
-    if before in _KEEPS_TOGETHER or _CLEFT.search(page.prose[: tokens[first].start]):
+    edge = first
+    while edge and tokens[edge - 1].pos in ("ADJ", "NOUN", "PROPN", "PUNCT") and edge > first - 3:
+        if tokens[edge - 1].text in _MARKS:
+            break
+        edge -= 1
+    near = {token.text.lower() for token in tokens[max(0, edge - 1) : first]}
+    if not near.isdisjoint(_KEEPS_TOGETHER) or _CLEFT.search(page.prose[: tokens[first].start]):
         return False
+    before = tokens[first - 1].text.lower() if first else ""
     return (
         tokens[at].text == "which"
         or before not in _PLACE_BEFORE
-        or tokens[first].text in _TITLES
-        or before in ("to", "for")
+        or tokens[first].text.removesuffix(".") in _TITLES
     )
 
 
