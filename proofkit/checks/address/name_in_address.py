@@ -30,15 +30,8 @@ from dataclasses import dataclass
 
 from proofkit.analysis import Analysis, Token
 from proofkit.book import Book, Span
-from proofkit.checks.address._clauses import (
-    begins,
-    is_complete,
-    is_greeting,
-    is_opening,
-    is_polite,
-    may_precede_sir,
-    thinks,
-)
+from proofkit.checks.address._calls import begins, is_greeting, is_opening, is_polite, thinks
+from proofkit.checks.address._clauses import is_complete, may_precede_sir
 from proofkit.checks.address._spoken_to import Kind, SpokenTo, spoken_to
 from proofkit.checks.check import Need
 from proofkit.issue import Issue, Tier, issue_at
