@@ -10,6 +10,8 @@ LANDFORMS = word_set(
     hill hills river mountain mountains lake island islands valley bay ocean falls desert
     """
 )
+# Made by people, and yet part of the name as a rule: Crumb Street, Alder School, Far Forest.
+ADDRESSES = word_set("street road lane avenue square castle park forest school plains bridge")
 # Words that are part of a name if the author says so.
 FEATURES = LANDFORMS | word_set(
     """

@@ -88,9 +88,10 @@ def _is_describing(tokens: tuple[Token, ...], at: int) -> bool:
 
 
 def _is_participle(tokens: tuple[Token, ...], at: int) -> bool:
-    """A wounded soldier, the sleeping cat: an article stands before the verb's form."""
-    before = tokens[at - 1].text.lower() if at else ""
-    return tokens[at].tag in ("VBN", "VBG") and before in _DETERMINERS
+    """A wounded soldier, her dear adopted mother: an article or adjective stands before the form."""
+    if not at or tokens[at].tag not in ("VBN", "VBG"):
+        return False
+    return tokens[at - 1].text.lower() in _DETERMINERS or tokens[at - 1].pos == "ADJ"
 
 
 def _closes_an_adverb(tokens: tuple[Token, ...], at: int) -> bool:

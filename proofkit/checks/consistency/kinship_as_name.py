@@ -62,7 +62,7 @@ _VERB_OBJECTS = word_set(
 
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
-    """One issue each; a refrain's are one, and so are those of a book that has it so all through."""
+    """One issue each; where a book has the word so again and again, one for all."""
     address: dict[Span, bool] = {}
     by_word: dict[str, list[Span]] = defaultdict(list)
     for page in book.pages:
@@ -72,10 +72,8 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
                 span = page.span(token.start, token.end)
                 address[span] = _is_address(own, at)
                 by_word[token.text].append(span)
-    for word, spans in by_word.items():
-        use = analysis.vocabulary.use(word)
-        habit = len(spans) > _A_HABIT and use is not None and not use.capitals_inside
-        for first, *others in [spans] if habit else by_surroundings(book, spans):
+    for spans in by_word.values():
+        for first, *others in [spans] if len(spans) > _A_HABIT else by_surroundings(book, spans):
             yield _issue(book, first, others, spoken_to=address[first])
 
 

@@ -1,11 +1,12 @@
-"""A hill, river or lake with a name, and no capital of its own.
+"""A hill, river or street with a name, and no capital of its own.
 
 What it finds
-    "Alder hill", "Limpet river": a landform right after its name, in lower case all through the book.
+    "Alder hill", "Limpet river", "Crumb street": such a word right after its name, in lower case all
+    through the book.
     Where the book has both, another check asks (consistency/word-beside-name).
 
 Why a reader minds
-    The landform is part of the place's name: Alder Hill, Lake Limpet. On its own it is not: the hill.
+    The word is part of the place's name: Alder Hill, Lake Limpet. On its own it is not: the hill.
 
 Example
     They lived below Alder hill.
@@ -27,7 +28,7 @@ from collections.abc import Iterator
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Page, Span
 from proofkit.checks.check import Need
-from proofkit.checks.consistency._features import LANDFORMS
+from proofkit.checks.consistency._features import ADDRESSES, LANDFORMS
 from proofkit.checks.consistency._refrain import one_by_one
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
@@ -53,7 +54,7 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
                 tier=Tier.QUERY,
                 message=f"a capital where it is part of the name: {name} {feature}",
                 suggestions=(feature,),
-                confidence=0.65,
+                confidence=0.65 if feature.lower() in LANDFORMS else 0.55,
                 related=others,
             )
 
@@ -64,7 +65,7 @@ def _places(book: Book, vocabulary: Vocabulary) -> dict[tuple[str, str], list[Sp
     for page in book.pages:
         for match in _PLACE.finditer(page.prose):
             key = (match[1], match[2].lower())
-            if key[1] in LANDFORMS and _names_a_place(page, match, vocabulary):
+            if key[1] in LANDFORMS | ADDRESSES and _names_a_place(page, match, vocabulary):
                 if match[2].islower():
                     lower[key].append(page.span(*match.span(2)))
                 else:
