@@ -55,6 +55,7 @@ _MODULES: tuple[str, ...] = (
     "marks.accent_for_apostrophe",
     "marks.doubled_mark",
     "marks.missing_apostrophe",
+    "marks.owner_without_apostrophe",
     "marks.stray_mark",
     "marks.turned_apostrophe",
     "marks.two_apostrophes_for_mark",

@@ -45,7 +45,7 @@ NEVER_TWICE = word_set(
 # May be the end of one thing and the start of the next, now and then: only asked about.
 _SELDOM_TWICE = word_set("to by his what this he she they we i was who my as")
 # Who is given something may come before what is hers: gave her her hat.
-_GIVING = word_set("""
+GIVING = word_set("""
 give gives gave giving given tell tells told telling show shows showed shown showing bring brings brought buy
 buys bought send sends sent take takes took lend lends lent hand hands handed offer offers offered make makes
 made call calls called ask asks asked pass passes passed cost costs feed feeds fed pay pays paid pour poured read
@@ -95,7 +95,7 @@ def _wrong(first: str, second: str) -> bool:
 def _one_her_too_many(page: Page, match: re.Match[str]) -> bool:
     """Whether *her her* stands where nobody is given what is hers."""
     before = re.search(r"([^\W\d_]+)\s+$", nearby.before(page.prose, match.start()))
-    return match[1] == match[3] == "her" and before is not None and before[1] not in _GIVING
+    return match[1] == match[3] == "her" and before is not None and before[1] not in GIVING
 
 
 def _thrice(prose: str, match: re.Match[str]) -> bool:
