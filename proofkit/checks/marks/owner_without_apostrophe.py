@@ -44,6 +44,7 @@ backwards forwards upwards downwards besides afterwards indoors outdoors upstair
 heaps piles dozens hundreds thousands millions sets pairs kinds sorts types games arts crafts systems
 series species bus gas glass grass class cross boss dress mess brass moss christmas plus yes us
 """)
+_NOT_OWNED = word_set("today yesterday tomorrow tonight people folk everybody everyone home")
 # After these several may be given something, or be seen to do it (*told the boys stories, heard the dogs bark*).
 _GIVING = word_set("""
 give gives gave given giving tell tells told telling show shows showed shown bring brings brought buy bought
@@ -78,7 +79,8 @@ def _owns(page: Page, tokens: Sequence[Token], at: int) -> bool:
         return False
     if thing.tag == "JJ" and at + 2 < len(tokens):
         thing = tokens[at + 2]
-    return thing.tag in _THINGS and thing.text.islower() and thing.text.isalpha()
+    plain = thing.text.islower() and thing.text.isalpha() and thing.text not in _NOT_OWNED
+    return plain and thing.tag in _THINGS and page.prose[thing.end : thing.end + 1] != "-"
 
 
 def _is_noun(tokens: Sequence[Token], at: int) -> bool:
