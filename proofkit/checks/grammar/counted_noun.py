@@ -120,8 +120,7 @@ def _counts_many(tokens: Sequence[Token], first: int, at: int) -> bool:
         return False
     if first and (
         tokens[first - 1].tag == "CD"
-        or (before in ("page", "-", "–", "number", "a")
-        and word in _NUMBERS)
+        or (before in ("page", "-", "–", "number", "a") and word in _NUMBERS)
     ):
         return False
     return not (before in ("and", "or") and first > 1 and tokens[first - 2].tag == "CD")

@@ -2,7 +2,7 @@
 
 What it finds
     "Long time ago", "Few days later", "once upon time", "in middle of the night", "a lot food", "able to
-    her", "they went the park", "listened the music", "made him to laugh", "proud with his hat". Phrases
+    her", "wanted to the park", "he could the ball", "they went the park", "listened the music", "made him to laugh", "proud with his hat". Phrases
     of our own, kept to those that can only be read one way.
 
 Why a reader minds
@@ -116,6 +116,39 @@ _PHRASES = (
     ),
     _phrase(
         rf"\b(?:am|is|are|was|were|be|been|not) (able to)(?= (?:{_OWN}|the) \w)", None, _NO_VERB
+    ),
+    # What somebody wants or can is a deed: "she wanted to the shop", "he could the ball".
+    _phrase(
+        r"\b((?:wants?|wanted|decided?|decides|managed?|manages|tried|hoped?|hopes|wished|began|begins) to)"
+        r"(?= (?:the|an?|my|your|his|its|our|their) (?!very|end|last|full|utmost|hilt|heart)\w|(?: her (?!heart)\w+))",
+        None,
+        _NO_VERB,
+    ),
+    _phrase(
+        r"(?<!as\s)(?<!than\s)(?<!like\s)(?<!what\s)"
+        r"\b((?:[Hh]e|[Ss]he|[Tt]hey|[Ww]e|I) (?:could|would|can|will|must|should))"
+        r"(?= (?:the|an?|his|their|our|your) (?!first|second|third|last|more|less|better|bit|next|other|whole|same|very|moment|lot|\w+er )\w)",
+        None,
+        _NO_VERB,
+    ),
+    # Verbs that take nothing without their preposition.
+    *(
+        _phrase(
+            rf"\b(?:[Hh]e|[Ss]he|[Ii]t|[Tt]hey|[Ww]e|I) ({verb})(?= (?:the|his|her|their) "
+            rf"(?!next|other|same|very|whole|first|last|day|night|week|minute|moment|second|evening|morning"
+            rf"|year|summer|winter|following|previous|instant|hour|afternoon)\w)",
+            f"{{}} {preposition}",
+        )
+        for verb, preposition in (
+            ("arrived", "at"),
+            ("belong(?:s|ed)", "to"),
+            ("listened", "to"),
+            ("apologi[sz]ed", "to"),
+        )
+    ),
+    _phrase(
+        rf"\b(?:[Hh]e|[Ss]he|[Tt]hey|[Ww]e|I) (?:came|crept|rushed) (?:back )?((?:the|his|her|their) (?:{_PLACES}))\b(?! way)",
+        "to {}",
     ),
     _phrase(r"\b([Oo]ut the of)\b", "out of the", "two small words have changed places"),
     _phrase(rf"\b(?:made|makes|make) (?:him|her|them|me|us) (to )(?=(?:{_DEEDS})\b)", "", _ADDED),
