@@ -55,7 +55,7 @@ for _written, _meant in _SOUNDS:
     _BY_END.setdefault((_written[-1], _meant[-1]), []).append((_written, _meant))
 
 DOUBLED = 0.35
-CHANGED_ROUND = 0.55
+CHANGED_ROUND = 0.45
 SOUND = 0.75
 FIRST_LETTER = 0.8
 APOSTROPHE = 0.15

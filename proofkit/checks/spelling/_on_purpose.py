@@ -8,16 +8,18 @@ from rapidfuzz.distance import OSA
 
 from proofkit.book import Book, Span
 from proofkit.checks.spelling._run_together import parts
-from proofkit.checks.spelling._voice import is_dialect, voice_at
+from proofkit.checks.spelling._voice import Voice, is_dialect, voice_at
 from proofkit.words.dictionary import Dictionary, familiar
 from proofkit.words.frequency import zipf
 from proofkit.words.suggest import Candidate, candidates
 from proofkit.words.vocabulary import WORD, Vocabulary
 
-_ELONGATED = re.compile(r"(\w)\1\1", re.IGNORECASE)
+# A stop can't be drawn out within a word: wigggled.
+_ELONGATED = re.compile(r"(?!([bcdgkpqt])\1\1\w)(\w)\2\2", re.IGNORECASE)
 _REPEATED = re.compile(r"(\w{2,})\1")
 _VOWEL = re.compile(r"[aeiouy]", re.IGNORECASE)
 _APOSTROPHES = "'’‘"
+_BREAKS_OFF = ("—", "–", "…", "--", "..")
 _MARKS = "\"“”'‘’*_«»"
 # "a game called tippy", "the word splosh": the word is introduced to the reader.
 _INTRODUCED = re.compile(
@@ -67,17 +69,19 @@ _COMMON = 4.5
 _LIKELY_SLIP = 0.75
 _FREQUENT = 4.0
 _SMALL = 2
+_MANY = 5
 _LONG = 7
 _VOWEL_COST = 0.65
 
 
 def is_sound(word: str) -> bool:
-    """Whether the word is drawn out, beaten twice or without vowel: brrr, eeeh, chacha."""
-    return (
-        _ELONGATED.search(word) is not None
-        or _REPEATED.fullmatch(word.lower()) is not None
-        or not _VOWEL.search(word)
-    )
+    """Whether the word is drawn out or beaten twice: brrr, eeeh, chacha."""
+    return _ELONGATED.search(word) is not None or _REPEATED.fullmatch(word.lower()) is not None
+
+
+def has_no_vowel(word: str) -> bool:
+    """Whether nobody can say the word: a sound (pst), or a slip (drk)."""
+    return not _VOWEL.search(word)
 
 
 def is_playful(word: str, meant: Candidate, known: Dictionary) -> bool:
@@ -110,8 +114,11 @@ def is_loan(word: str, meant: str) -> bool:
     return _LOAN_END.search(word) is not None and word[-1] != meant[-1]
 
 
-def is_set_apart(text: str, start: int, end: int) -> bool:
-    """Whether the text shows that the word is meant: in marks of its own, introduced, clipped."""
+def is_set_apart(text: str, start: int, end: int, *, plain: bool = False) -> bool:
+    """Whether the text shows that the word is meant: in marks of its own, clipped, introduced, broken off.
+
+    A ``plain`` slip is neither introduced nor broken off: "He says thier house is green."
+    """
     before, after = text[max(0, start - 40) : start], text[end : end + 2]
     if before[-1:] and before[-1] in _MARKS and after[:1] and after[0] in _MARKS:
         return True
@@ -121,15 +128,20 @@ def is_set_apart(text: str, start: int, end: int) -> bool:
         after[:1] and after[0] in _APOSTROPHES and text[start:end].endswith(("in", "o", "an", "th"))
     )
     hyphened = before[-1:] == "-" or after[:1] == "-"
-    return bool(clipped) or hyphened or _INTRODUCED.search(before) is not None
+    if clipped or hyphened:
+        return True
+    return not plain and (_INTRODUCED.search(before) is not None or after.startswith(_BREAKS_OFF))
 
 
-def is_among_strangers(book: Book, span: Span, vocabulary: Vocabulary, known: Dictionary) -> bool:
+def is_among_strangers(
+    book: Book, span: Span, vocabulary: Vocabulary, known: Dictionary, *, plain: bool = False
+) -> bool:
     """Whether what is said around it has another word the dictionary lacks, or hardly a word at all.
 
     That is a song or a saying in another language, somebody's way of speaking, or a sound ("Splosh!");
     and a word beside one that it resembles is word play ("flibber, flobber"). In speech all the words of
-    the paragraph that are spoken tell, elsewhere those of the sentence.
+    the paragraph that are spoken tell, elsewhere those of the sentence. Among many English words one
+    other, such as a dish, doesn't excuse a ``plain`` slip.
     """
     voice = voice_at(book, span)
     if is_dialect(voice):
@@ -141,14 +153,21 @@ def is_among_strangers(book: Book, span: Span, vocabulary: Vocabulary, known: Di
     sentence = [m for m in WORD.finditer(text, start, end) if m.start() != at]
     here = sum(1 for match in sentence if match.start() < at)
     beside = sentence[max(0, here - 2) : here + 2]
-    if not sentence or any(_plays_with(text[at : voice.end], m.group()) for m in beside):
+    if not sentence:
         return True
-    if any(_is_stranger(m.group(), known) for m in sentence):
+    if not plain and any(_plays_with(text[at : voice.end], m.group()) for m in beside):
         return True
-    return voice.spoken and any(
+    strangers = [m for m in sentence if _is_stranger(m.group(), known)]
+    if strangers and not (plain and len(strangers) * _MANY < len(sentence)):
+        return True
+    return voice.spoken and not plain and _speaks_strangely(voice, vocabulary, known)
+
+
+def _speaks_strangely(voice: Voice, vocabulary: Vocabulary, known: Dictionary) -> bool:
+    return any(
         _is_stranger(m.group(), known) or _opens_strangely(m.group(), vocabulary, known)
-        for m in WORD.finditer(text)
-        if m.start() != at
+        for m in WORD.finditer(voice.text)
+        if m.start() != voice.at
     )
 
 

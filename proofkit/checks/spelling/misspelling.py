@@ -31,6 +31,7 @@ from proofkit.checks.check import Need
 from proofkit.checks.spelling._calendar import day_or_month
 from proofkit.checks.spelling._child_past import usual_past
 from proofkit.checks.spelling._on_purpose import (
+    has_no_vowel,
     is_among_strangers,
     is_derived,
     is_inflected,
@@ -51,6 +52,7 @@ from proofkit.words.vocabulary import WORD, Use, Vocabulary
 NAME = "spelling/misspelling"
 NEEDS = frozenset({Need.TEXT})
 
+_BETWEEN_WORDS = re.compile(r"(?<=[\w,]) [^\W\d_]+ (?=\w)")
 _LETTERS = re.compile(r"[A-Za-z]+(?:['’][A-Za-z]+)?")
 _SUGGESTIONS = 3
 # What was meant must be a word that everybody knows, and far more frequent than what was written
@@ -65,12 +67,15 @@ _LONG = 8
 # letters changed round, even where it might be a child's grammar or another language's.
 _DOUBLED = 0.4
 _LEAST_COST = 0.55
+_LETTER_LEFT_OUT = 0.65
+_KEY_BESIDE = 0.9
 # A word of the book itself is this many powers of ten likelier to be meant.
 _IN_BOOK = 1.0
 # What stories have at least three times as often, they have about six times as often.
 _IN_STORIES = 0.8
 _HARDLY_LESS = 2.0
 _SMALL_WORD = 5.5
+_FREQUENT = 4.5
 _MOST_TIMES = 3
 _ASIDE = (Role.BACK_MATTER, Role.DEDICATION)
 
@@ -105,15 +110,24 @@ def _is_on_purpose(book: Book, use: Use, vocabulary: Vocabulary, known: Dictiona
     """Whether the word is there on purpose, as its look or its surroundings show."""
     if use.capitals_inside or is_sound(use.word) or use.count > _MOST_TIMES:
         return True
+    plain = _is_plain_slip(use.word, known)
     for span in use.spans:
         text = book.page(span.page).prose
-        if is_set_apart(text, span.start, span.end):
+        if is_set_apart(text, span.start, span.end, plain=plain):
             return True
-        if is_among_strangers(book, span, vocabulary, known):
+        if has_no_vowel(use.word) and not _BETWEEN_WORDS.match(text, max(0, span.start - 1)):
+            return True
+        if is_among_strangers(book, span, vocabulary, known, plain=plain):
             return True
         if usual_past(use.word) and quotations_of(book).speaks(span.page, span.start):
             return True
     return False
+
+
+def _is_plain_slip(word: str, known: Dictionary) -> bool:
+    """Whether a frequent word was meant and just a letter doubled, halved, changed round or a vowel is off."""
+    likely = candidates(word, known)[:1]
+    return any(c.cost <= _LEAST_COST and zipf(c.word) >= _FREQUENT for c in likely)
 
 
 def _childs_past(use: Use) -> tuple[Candidate, ...]:
@@ -182,10 +196,12 @@ def _is_plain(word: str, best: Candidate, vocabulary: Vocabulary) -> bool:
 def _most_cost(word: str, meant: Candidate, vocabulary: Vocabulary) -> float:
     """A longer word bears more slips, and so does a more frequent one, and is still plainly meant."""
     letters = len(word)
+    if letters <= 3 and zipf(meant.word) >= _SMALL_WORD:
+        return _KEY_BESIDE
+    if has_no_vowel(word):
+        return _LETTER_LEFT_OUT if zipf(meant.word) >= _FREQUENT else 0.0
     if letters <= 3:
-        if zipf(meant.word) >= _SMALL_WORD:
-            return 0.7
-        return 0.8 if _told_by_book(meant.word, vocabulary) else 0.0
+        return _KEY_BESIDE if _told_by_book(meant.word, vocabulary) else 0.0
     by_length = 0.7 if letters <= 4 else 0.9 if letters <= 6 else 1.25 if letters <= 8 else 1.6
     return by_length + min(max(zipf(meant.word) - 4, 0.0) / 3, 0.5)
 
