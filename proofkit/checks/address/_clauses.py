@@ -93,7 +93,11 @@ def _ends_in_full_word(tokens: Sequence[Token], clause: str, kind: Kind) -> bool
         return True
     if kind is not Kind.NAME and _DONT_KNOW.search(clause):
         return True
-    if _WHAT_WE_DO.search(clause) and tokens[-1].pos in ("VERB", "AUX"):
+    if (
+        _WHAT_WE_DO.search(clause)
+        and tokens[-1].pos in ("VERB", "AUX")
+        and tokens[-1].lemma != "be"
+    ):
         return True
     addressed = not SPEAKER.isdisjoint(words) or kind is not Kind.NAME
     return _ends_in_adjective(tokens, kind) or (addressed and _ends_in_noun(tokens, kind))
@@ -179,6 +183,8 @@ def _ends_in_noun(tokens: Sequence[Token], kind: Kind) -> bool:
 def may_precede_sir(tokens: Sequence[Token]) -> bool:
     """Whether no article, adjective or preposition claims the "sir" that follows."""
     last = tokens[-1]
+    if {"call", "say", "name", "be"} & {token.lemma for token in tokens[-2:]}:
+        return False  # to say sir, to call him sir
     own = DETERMINERS - {"this", "that", "one"}
     return last.text.lower() not in own and last.pos not in ("ADJ", "ADP", "CCONJ", "DET")
 

@@ -47,6 +47,8 @@ _KIN = word_set(
     "mother father mum mom dad grandmother grandfather grandma grandpa wife husband son daughter"
 )
 _DESCRIBES = frozenset(("ADJ", "ADV", "NOUN"))
+_FINITE = frozenset(("VBD", "VBZ", "VBP", "MD"))
+_ENDS = tuple('.!?;:"“”')
 _LONGEST = 4
 
 
@@ -72,8 +74,8 @@ def _before_name(page: Page, tokens: Sequence[Token], vocabulary: Vocabulary) ->
             continue
         last = _end_of_name(tokens, at, vocabulary)
         aside = tokens[last + 1].text not in tuple(",.!?;:") if last + 1 < len(tokens) else False
-        if aside and tokens[last + 1].tag == "POS":
-            continue  # a girl Zuri's basket: no name in address
+        if aside and (tokens[last + 1].tag == "POS" or _is_liked(tokens, at, last + 1)):
+            continue
         yield Missing(
             span=page.span(noun.start, tokens[last].end),
             reading=f"{noun.text}, {page.text[name.start : tokens[last].end]}{',' if aside else ''}",
@@ -91,7 +93,7 @@ def _after_name(page: Page, tokens: Sequence[Token], vocabulary: Vocabulary) -> 
         if not (tokens[at].text[:1].isupper() and vocabulary.is_name(tokens[at].text)):
             continue
         last = _end_of_phrase(tokens, _end_of_name(tokens, at, vocabulary), vocabulary)
-        if last + 1 < len(tokens) and tokens[last + 1].tag in ("VBD", "VBZ", "MD"):
+        if last + 1 < len(tokens) and tokens[last + 1].tag in _FINITE:
             yield Missing(
                 span=page.span(tokens[last].start, tokens[last + 1].end),
                 reading=f"{tokens[last].text}, {tokens[last + 1].text}",
@@ -120,6 +122,18 @@ def _end_of_phrase(tokens: Sequence[Token], last: int, vocabulary: Vocabulary) -
             place += 1
         return _end_of_name(tokens, place, vocabulary)
     return last
+
+
+def _is_liked(tokens: Sequence[Token], name: int, after: int) -> bool:
+    """She saw a boy Tom liked: the sentence has its verb, and the name is the subject of another."""
+    if tokens[after].tag not in _FINITE:
+        return False
+    for token in reversed(tokens[:name]):
+        if token.text in _ENDS:
+            return False
+        if token.tag in _FINITE:
+            return True
+    return False
 
 
 def _is_new(tokens: Sequence[Token], at: int) -> bool:
