@@ -52,6 +52,7 @@ _MODULES: tuple[str, ...] = (
     "grammar.tense",
     "grammar.two_verbs",
     "grammar.verb_and_subject",
+    "grammar.verb_ending",
     "grammar.verb_form",
     "marks.accent_for_apostrophe",
     "marks.doubled_mark",

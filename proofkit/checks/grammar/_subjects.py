@@ -10,6 +10,7 @@ from collections.abc import Sequence
 from enum import Enum
 
 from proofkit.analysis import Token
+from proofkit.checks.grammar._clauses import phrase_start
 from proofkit.words.dictionary import Dictionary
 from proofkit.words.forms import has_one_form, is_measure, singular_of
 from proofkit.words.lists import word_set
@@ -56,7 +57,6 @@ _AMOUNTS = word_set("lot couple number")
 _BETWEEN = frozenset(
     "IN TO DT PDT PRP$ JJ JJR JJS NN NNS NNP NNPS CD POS RB RBR VBN VBG HYPH RP CC PRP".split()
 )
-_LEFT = frozenset("DT PDT PRP$ JJ JJR JJS NN NNP CD POS VBN VBG HYPH".split())
 _NAMELIKE = frozenset({"NNP", "NNPS", "NN", "NNS", "JJ", "UH"})
 _SUBJECTS = ("nsubj", "nsubjpass")
 _NOMINATIVES = frozenset({"he", "she", "they", "we", "I"})
@@ -183,23 +183,6 @@ def _of_part(tokens: Sequence[Token], subject: int, verb: int, words: Dictionary
         return Number.ONE if many else None
     a = subject > 0 and tokens[subject - 1].text.lower() == "a"
     return Number.MANY if a and many else None
-
-
-def phrase_start(tokens: Sequence[Token], noun: int) -> int:
-    """The place of the first word of the phrase that ends with the noun."""
-    first = noun
-    if tokens[noun].tag in ("PRP", "DT"):
-        return noun
-    while first and _belongs(tokens, first - 1):
-        first -= 1
-    return first
-
-
-def _belongs(tokens: Sequence[Token], at: int) -> bool:
-    """Whether the word can stand before the rest of a noun phrase, as "very" can before "big"."""
-    if tokens[at].tag == "RB":
-        return tokens[at + 1].tag in ("JJ", "JJR", "JJS", "VBN")
-    return tokens[at].tag in _LEFT
 
 
 def _joined(tokens: Sequence[Token], subject: int, verb: int, words: Dictionary) -> Number | None:

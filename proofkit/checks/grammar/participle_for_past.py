@@ -26,8 +26,8 @@ from collections.abc import Iterator, Sequence
 from proofkit.analysis import Analysis, Token
 from proofkit.book import Book, Page
 from proofkit.checks.check import Need
+from proofkit.checks.grammar._clauses import phrase_start
 from proofkit.checks.grammar._matches import in_dialect
-from proofkit.checks.grammar._subjects import phrase_start
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
 from proofkit.words.forms import participle_by_past, past_by_participle

@@ -152,6 +152,7 @@ _PHRASES = (
     ),
     _phrase(r"\b([Oo]ut the of)\b", "out of the", "two small words have changed places"),
     _phrase(rf"\b(?:made|makes|make) (?:him|her|them|me|us) (to )(?=(?:{_DEEDS})\b)", "", _ADDED),
+    _phrase(r"\b(at the middle)(?= of\b)", "in the middle", _CHANGED),
     _phrase(
         r"\b(?:more|very|so|was|were|is|are) (interested (?:on|about|at))(?= (?:the|a|his|her|it|them|\w+ing)\b)",
         "interested in",

@@ -30,8 +30,15 @@ from itertools import pairwise
 from proofkit.analysis import Analysis, Token
 from proofkit.book import Book, Page, Span
 from proofkit.checks.check import Need
+from proofkit.checks.grammar._clauses import (
+    STOPS,
+    clause_before,
+    kept_bare,
+    last_of_list,
+    phrase_start,
+)
 from proofkit.checks.grammar._matches import in_dialect
-from proofkit.checks.grammar._subjects import Number, number_of, phrase_start, subject_of
+from proofkit.checks.grammar._subjects import Number, number_of, subject_of
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
 from proofkit.words.dictionary import Dictionary, dictionary
@@ -45,20 +52,11 @@ NEEDS = frozenset({Need.LANGUAGE_MODEL})
 _SETS = (("was", "were", "was"), ("is", "are", "am"), ("has", "have", "have"), ("does", "do", "do"))
 _FORMS = {form: row for row in _SETS for form in row if form != "am"}
 _NOT = ("n't", "n’t")
-# After these a verb stands bare: "did he have", "made the boy do", "that he have it at once".
-_BARE_AFTER = word_set("""
-do does did don't didn't doesn't let lets make makes made making see sees saw seen watch watched hear
-hears heard feel felt help helps helped have has had having to would could should will shall can may
-might must 'd 'll ’d ’ll wo ca sha let's bid bade suggest suggested insist insisted demand demanded ask
-asked lest rather need dare why
-""")
 _WISHES = word_set("""
 if though whether wish wished wishes unless lest suppose supposing imagine rather would
 """)
 _DESCRIBING = frozenset("DT PDT CD JJ JJR JJS NN NNS RB HYPH PRP$ VBN".split())
 _NEW_CLAUSE = frozenset({"PRP", "EX", "WRB", "VBD"})
-_FINITE = frozenset({"VBD", "VBZ", "VBP", "MD"})
-_STOPS = frozenset('.!?:;"“”‘…—–(')
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -153,7 +151,7 @@ def _after_there(
     else:
         return None
     wished = tokens[at].text == "were" and any(
-        token.text.lower() in _WISHES for token in _clause(tokens, at)
+        token.text.lower() in _WISHES for token in clause_before(tokens, at)
     )
     if wanted == tokens[at].text or wished:
         return None
@@ -166,7 +164,7 @@ def _listed(tokens: Sequence[Token], noun: int) -> bool:
     """Whether more may be counted up after the noun: *a goat, a hen and a pig*."""
     after = tokens[noun + 1 : noun + 40]
     for token, following in pairwise(after):
-        if token.text[0] in _STOPS:
+        if token.text[0] in STOPS:
             return False
         if token.text in (",", "and"):
             return following.tag not in _NEW_CLAUSE
@@ -176,42 +174,18 @@ def _listed(tokens: Sequence[Token], noun: int) -> bool:
 def _may_stand(tokens: Sequence[Token], subject: int, at: int, number: Number) -> bool:
     """Whether a wish, a bare verb or a list explains the form."""
     verb = tokens[at].text
-    before = [token.text.lower() for token in _clause(tokens, subject)]
+    before = [token.text.lower() for token in clause_before(tokens, subject)]
     if verb == "were" and any(word in _WISHES for word in before):
         return True
-    if verb in ("have", "do") and any(word in _BARE_AFTER for word in before):
+    if verb in ("have", "do") and kept_bare(tokens, subject):
         return True
     if verb == "were" and before[-1:] == ["as"] and tokens[subject].text == "it":
         return True
     first = phrase_start(tokens, subject)
-    if number is not Number.MANY and _in_list(tokens, first):
+    if number is not Number.MANY and last_of_list(tokens, first):
         return True
     previous = tokens[first - 1].text.lower() if first else ""
     return previous in ("of", "let", "than", "except")
-
-
-def _in_list(tokens: Sequence[Token], first: int) -> bool:
-    """Whether the phrase that starts at ``first`` may be the last of several: *Goat, Dog and Cow were*.
-
-    It is not where a clause of its own stands before the "and": *the sun shone, and the sky were*.
-    """
-    if not first or tokens[first - 1].text.lower() not in ("and", "or", "nor", "&"):
-        return False
-    place, noun = first - 2, False
-    while place >= 0 and tokens[place].text[0] not in _STOPS:
-        if tokens[place].tag in _FINITE:
-            return noun and tokens[first - 2].text != ","
-        noun = noun or tokens[place].tag.startswith(("NN", "PRP"))
-        place -= 1
-    return noun
-
-
-def _clause(tokens: Sequence[Token], at: int) -> Sequence[Token]:
-    """The words from the last stop to ``at``."""
-    first = at
-    while first and tokens[first - 1].text[0] not in _STOPS:
-        first -= 1
-    return tokens[first:at]
 
 
 def _why(tokens: Sequence[Token], subject: int, at: int, number: Number) -> str:

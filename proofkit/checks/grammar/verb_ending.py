@@ -1,0 +1,113 @@
+"""A verb with an s too few, or an s too many, for its subject.
+
+What it finds
+    "The goat eat the grass", "the boys runs home": a verb right after a noun, in the form that goes with
+    the other number. (Was and were, has and have are looked at by grammar/verb-and-subject.) What
+    somebody says is left alone, and so are verbs that a word before them keeps bare ("made the boy
+    laugh", "did the goat eat").
+
+Why a reader minds
+    One letter, and the reader's tongue stops to put it right.
+
+Example
+    The goat eat the grass.
+
+Better
+    The goat eats the grass.
+
+When to let it stand
+    When the one who tells the story talks so, from the first page to the last.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from proofkit.analysis import Analysis, Token
+from proofkit.book import Book
+from proofkit.checks.check import Need
+from proofkit.checks.grammar._clauses import kept_bare, last_of_list, phrase_start
+from proofkit.checks.grammar._matches import in_dialect
+from proofkit.checks.grammar._narrative import narrative_of
+from proofkit.checks.grammar._subjects import Number, number_of, subject_of
+from proofkit.issue import Issue, Tier, issue_at
+from proofkit.settings import Settings
+from proofkit.words.dictionary import Dictionary, dictionary
+from proofkit.words.forms import past_forms, past_of, third_person_of
+from proofkit.words.lists import word_set
+from proofkit.words.quotations import quotations_of
+
+NAME = "grammar/verb-ending"
+NEEDS = frozenset({Need.LANGUAGE_MODEL})
+
+_OTHER_CHECK = word_set("be is are was were am has have does do")
+# Wishes ("long live the queen"), and words that are small words as well.
+_NO_PROOF = word_set(
+    "bless save forbid help live come need dare round like near open down square clear"
+)
+_PRONOUNS = word_set("i you he she it we they this that these those")
+
+
+def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
+    """Yield one issue for each such verb outside speech; the reading keeps the story's tense."""
+    words = dictionary(analysis.english)
+    for page in book.pages:
+        tokens = analysis.page(page.number).tokens
+        for at, reading, plain in _on_page(tokens, words):
+            start = tokens[at].start
+            speaks = quotations_of(book).speaks(page.number, start)
+            if speaks or in_dialect(page.prose, start):
+                continue
+            readings = [reading, past_of(plain)]
+            if narrative_of(book, analysis).told_in_past:
+                readings.reverse()
+            yield issue_at(
+                book,
+                page.span(start, tokens[at].end),
+                check=NAME,
+                tier=Tier.ERROR,
+                message="the verb's ending doesn't go with its subject",
+                confidence=0.65,
+                suggestions=readings,
+            )
+
+
+def _on_page(tokens: Sequence[Token], words: Dictionary) -> Iterator[tuple[int, str, str]]:
+    for at in range(1, len(tokens)):
+        token = tokens[at]
+        if (
+            token.tag not in ("VBP", "VB", "VBZ")
+            or token.text in _OTHER_CHECK
+            or not token.text.islower()
+        ):
+            continue
+        plain = _plain(token, words)
+        if plain is None or plain in past_forms() or plain in _NO_PROOF:
+            continue
+        number = _number(tokens, at, words)
+        if token.text == plain and number is Number.ONE and not kept_bare(tokens, at):
+            yield at, third_person_of(plain), plain
+        elif token.text != plain and number is Number.MANY:
+            yield at, plain, plain
+
+
+def _plain(token: Token, words: Dictionary) -> str | None:
+    """The verb's plain form, if by its form the word is a verb in the present."""
+    plain = token.text if token.tag != "VBZ" else token.lemma
+    regular = words.knows(past_of(plain)) and words.knows(third_person_of(plain))
+    return plain if regular and token.text in (plain, third_person_of(plain)) else None
+
+
+def _number(tokens: Sequence[Token], at: int, words: Dictionary) -> Number | None:
+    """How many the noun right before the verb is, if that is its subject and stands alone."""
+    subject = subject_of(tokens, at)
+    if subject is None or subject < at - 2 or tokens[subject].text.lower() in _PRONOUNS:
+        return None
+    if subject == at - 2 and tokens[at - 1].tag != "RB":
+        return None
+    number = number_of(tokens, subject, at, words)
+    first = phrase_start(tokens, subject)
+    previous = tokens[first - 1].text.lower() if first else ""
+    if previous in ("of", "let", "than", "except", "that") and number is Number.ONE:
+        return None
+    return None if number is Number.ONE and last_of_list(tokens, first) else number
