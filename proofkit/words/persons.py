@@ -8,7 +8,7 @@ from proofkit.book import Book
 from proofkit.words.abbreviations import ends_in_abbreviation
 
 _SPEAKER = re.compile(
-    r"\b(?:I|me|my|mine|myself|we|us|our|ours|you|your|yours|yourself|let's|let’s|please)\b"
+    r"\b(?:I|(?i:me|my|mine|myself|we|us|our|ours|you|your|yours|yourself|let's|let’s|please))\b"
 )
 # Past forms that stories tell with; -ed comes beside them. Left out is what is also a plain form (put, let).
 _TOLD = re.compile(

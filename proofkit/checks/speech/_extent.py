@@ -9,7 +9,8 @@ from proofkit.words.reporting import has_reporting_verb, reports
 
 _CLAUSE_BREAK = re.compile(r"[,.!?…][!?.…]*['’”\"]?(?=\s)|[–—](?=\s)")
 _BARE = re.compile(
-    r"(?<=[^\W\d_]) (?:said|asked|replied|answered|cried|shouted|whispered|exclaimed) (?:the|his|her|a|an|[A-Z])"
+    r"\b(?!(?:[Hh]e|[Ss]he|[Tt]hey|[Ww]e|I|you|who|[A-Z]\w+) )[^\W\d_]+(?P<clause> (?:said|asked|replied|answered|cried|"
+    r"shouted|whispered|exclaimed) (?:(?:the|his|her|a|an)\b|[A-Z]))"
 )
 # The story goes on in the third person after a comma: ..., the bear however sat down.
 _TOLD = re.compile(
@@ -26,7 +27,7 @@ def reported_length(inner: str) -> int | None:
         if reports(inner[stop.end() :]) and not _new_sentence(stop.group(), inner[stop.end() :]):
             return stop.end()
     bare = _BARE.search(inner)
-    return bare.start() if bare else None
+    return bare.start("clause") if bare else None
 
 
 def spoken_length(inner: str, *, past: bool, to_paragraph_end: bool) -> tuple[int, bool]:

@@ -61,7 +61,9 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterable[Issue]:
         elif quotation.closing is None:
             yield from _unclosed(book, quotation.opening, quotation.parts[-1], past=past)
         elif len(quotation.reopenings) == 1:
-            yield from _opened_twice(book, quotation, quotation.opening, quotation.closing)
+            yield from _opened_twice(
+                book, quotation, quotation.opening, quotation.closing, past=past
+            )
 
 
 def _plain_end(book: Book, part: Span) -> bool:
@@ -71,7 +73,7 @@ def _plain_end(book: Book, part: Span) -> bool:
 
 
 def _opened_twice(
-    book: Book, quotation: Quotation, opening: Mark, closing: Mark
+    book: Book, quotation: Quotation, opening: Mark, closing: Mark, *, past: bool
 ) -> Iterator[Issue]:
     """A short speech and another in the next paragraph: two speakers rather than one long speech."""
     first, page = quotation.parts[0], book.page(closing.span.page)
@@ -84,9 +86,11 @@ def _opened_twice(
     after = page.prose[closing.span.end : paragraph_at(page, closing.span.start)[1]]
     if _GOES_ON.search(after[:60]) or "\n" in book.quote(quotation.parts[1]):
         return
-    answered = reports(after)
+    length, _ = spoken_length(words, past=past, to_paragraph_end=True)
+    answered = reports(after) or length < len(words)
     if not answered and len(words) > _SHORT:
         return
+    words = words[:length].rstrip()
     last = words.split()[-1]
     end = first.start + len(words)
     yield issue_at(
