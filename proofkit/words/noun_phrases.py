@@ -12,7 +12,7 @@ from dataclasses import dataclass
 EDGE = "^"  # the beginning of a sentence
 PLAIN = "-"  # no adjective
 
-_FARTHEST = 6
+_FARTHEST = 9
 _MOST_BEFORE = 4  # words between an article and its noun
 _DETERMINERS = frozenset({"DT", "PRP$", "POS", "WDT", "WP$", "PDT", "CD"})
 # What else may stand there: *the glittering old world*, *a small but deep pool*, *the March sun*.
@@ -111,7 +111,8 @@ def _may_describe(words: Sequence[str], tags: Sequence[str], at: int) -> bool:
 
 def _joins_adjectives(tags: Sequence[str], at: int) -> bool:
     before, after = tags[at - 1], tags[at + 1]
-    return at > 0 and before[:2] in ("JJ", "VB") and after[:2] in ("JJ", "RB", "VB")
+    hyphened = tags[at + 2 : at + 3] == ["HYPH"]
+    return at > 0 and before[:2] in ("JJ", "VB") and (hyphened or after[:2] in ("JJ", "RB", "VB"))
 
 
 def _before(words: Sequence[str], at: int) -> str:

@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from enum import Enum
 
 from proofkit.analysis import Token
-from proofkit.checks.grammar._clauses import phrase_start
+from proofkit.checks.grammar._clauses import clause_before, phrase_start
 from proofkit.words.dictionary import Dictionary
 from proofkit.words.forms import has_one_form, is_measure, singular_of
 from proofkit.words.lists import word_set
@@ -136,8 +136,16 @@ def _antecedent(tokens: Sequence[Token], relative: int) -> int | None:
     first = phrase_start(tokens, noun)
     before = tokens[first - 1].text.lower() if first else ""
     joined = before in ("of", "and", "or", "nor", ",", "than", "but")
-    joined = joined or (noun < relative - 1 and first > 0 and tokens[first - 1].tag == "IN")
+    if noun < relative - 1 and first and tokens[first - 1].tag == "IN":
+        joined = joined or not _all_alike(tokens, relative, many=tokens[noun].tag == "NNS")
     return None if joined else noun
+
+
+def _all_alike(tokens: Sequence[Token], relative: int, *, many: bool) -> bool:
+    """Whether every noun of the clause before is one, or every one many: any may be meant by *who*."""
+    before = clause_before(tokens, relative - 1)
+    nouns = [token for token in before if token.tag.startswith("NN")]
+    return all((noun.tag == "NNS") is many for noun in nouns) and all(t.tag != "CC" for t in before)
 
 
 def _beside(tokens: Sequence[Token], at: int) -> int | None:
@@ -191,7 +199,8 @@ def _joined(tokens: Sequence[Token], subject: int, verb: int, words: Dictionary)
     others = [
         i for i in range(middle + 1, verb) if tokens[i].dep == "conj" and tokens[i].head == subject
     ]
-    if len(others) != 1 or middle - subject > 5:
+    parted = any(token.tag == "IN" for token in tokens[subject:middle])
+    if len(others) != 1 or parted or middle - subject > 5:
         return None
     pair = (subject, others[0])
     if any(tokens[i].tag not in ("NN", "NNS", "NNP", "PRP", "NNPS") for i in pair):

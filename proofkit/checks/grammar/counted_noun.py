@@ -52,6 +52,7 @@ o'clock one more less other many kind sort type family crew team party crowd
 class group bunch lot couple company gang band herd flock army public audience world rest whole earth sun
 best first last next old young rich poor most least present number past future same fruit hair luggage
 furniture food bread water milk money news such enough self else alive home
+something anything nothing everything
 """)
 # After these the noun may only be describing what follows: "two dog bowls", "three year old".
 _GOES_ON = frozenset({"NOUN", "PROPN", "ADJ", "NUM"})

@@ -56,6 +56,11 @@ mister sir madam doctor captain matron sort kind type
 _MAKES = word_set(
     "made make makes making became become becomes crowned elected appointed chosen called named as"
 )
+# What these are made of, or lack, stands bare: "a piece of road".
+_PARTS = word_set("""
+piece bit stretch expanse glimpse strip patch length sort kind type sign sense out lack want feeling
+pieces bits stretches strips patches lengths
+""")
 _JOINS = word_set("and or nor &")
 _NOUNS = frozenset({"NN", "NNS", "NNP", "NNPS"})
 _VERBS = frozenset({"VBD", "VBZ", "VBP", "MD"})
@@ -138,6 +143,8 @@ def _may_want_one(tokens: Sequence[Token], phrase: NounPhrase, at: int) -> bool:
     if phrase.before in _MAKES or (
         before and (before.tag in _NOUNS or before.text[-1] in "-‑/,—–")
     ):
+        return False
+    if phrase.before == "of" and first > 1 and tokens[first - 2].text in _PARTS:
         return False
     near = [
         token.text.lower() for token in (*tokens[max(0, at - 5) : at], *tokens[at + 1 : at + 5])

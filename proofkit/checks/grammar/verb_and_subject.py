@@ -25,7 +25,6 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from itertools import pairwise
 
 from proofkit.analysis import Analysis, Token
 from proofkit.book import Book, Page, Span
@@ -56,6 +55,8 @@ _WISHES = word_set("""
 if though whether wish wished wishes unless lest suppose supposing imagine rather would
 """)
 _DESCRIBING = frozenset("DT PDT CD JJ JJR JJS NN NNS RB HYPH PRP$ VBN".split())
+_FAR = 40  # tokens
+_ONE_THING = frozenset({"a", "an", "nothing", "nobody", "something", "somebody", "someone"})
 _NEW_CLAUSE = frozenset({"PRP", "EX", "WRB", "VBD"})
 
 
@@ -143,8 +144,8 @@ def _after_there(
     if noun is None or noun < place - 2 or one not in ("was", "is"):
         return None
     number = number_of(tokens, noun, noun, words)
-    first = tokens[at + 1].text.lower()
-    if number is Number.ONE and first in ("a", "an") and not _listed(tokens, noun):
+    first = next(t.text.lower() for t in tokens[at + 1 :] if t.tag != "RB")
+    if number is Number.ONE and first in _ONE_THING and not _listed(tokens, noun):
         wanted = one
     elif number is Number.MANY and first not in ("a", "an", "this", "that"):
         wanted = many
@@ -162,12 +163,13 @@ def _after_there(
 
 def _listed(tokens: Sequence[Token], noun: int) -> bool:
     """Whether more may be counted up after the noun: *a goat, a hen and a pig*."""
-    after = tokens[noun + 1 : noun + 40]
-    for token, following in pairwise(after):
+    for place in range(noun + 1, min(noun + _FAR, len(tokens) - 2)):
+        token, following, then = tokens[place : place + 3]
         if token.text[0] in STOPS:
             return False
-        if token.text in (",", "and"):
-            return following.tag not in _NEW_CLAUSE
+        if token.text == "and" or (token.text == "," and following.text != "and"):
+            acts = following.tag == "NNP" and then.tag == "VBD"
+            return following.tag not in _NEW_CLAUSE and not acts
     return False
 
 
