@@ -18,7 +18,7 @@ _GREETING = re.compile(
     r"|nonsense|poor me|dear me|why not|not (?:now|yet|me|at all)|forgive me|pardon me|see you(?: soon| later| tomorrow)?|what now"
     r"|do come|sleep well|go on|go away|sit down|stand up|and you|what['’]s (?:up|wrong|that|this|the matter)|there you are"
     r"|really|right again|quite right|very good|very well|well (?:sung|tried|played)|aye|true|great heavens|by the way|here we are|so there"
-    r"|how do you do|how are you|if you please|(?:do )?you know what|guess what|sure|hulloa|good-(?:night|day|morning|evening)|goodness|my goodness|goodness me|bless you|same to you|over here|up here|not so fast)",
+    r"|how do you do|how are you|if you please|(?:now )?(?:look|see) here|(?:look|watch) out now|(?:good )?gracious(?: me)?|good heavens|my word|it['’]s no (?:good|use)|(?:do )?you know what|guess what|sure|hulloa|good-(?:night|day|morning|evening)|goodness|my goodness|goodness me|bless you|same to you|over here|up here|not so fast)",
     re.IGNORECASE,
 )
 # What opens a call, if the words after the name can't be about its bearer: "Now Ben you know…"
@@ -51,7 +51,7 @@ def is_opening(clause: str) -> bool:
 
 def begins(clause: str) -> bool:
     """Whether the clause is a mere "well" or "now", after which a name and a comma are an address."""
-    return clause.lower() in ("well", "now", "oh well", "well now", "now now")
+    return clause.lower() in ("well", "now", "oh well", "well now", "now now", "here")
 
 
 def thinks(clause: str) -> bool:

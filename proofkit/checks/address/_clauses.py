@@ -34,7 +34,7 @@ from proofkit.checks.address._clause_words import (
 from proofkit.checks.address._spoken_to import Kind
 
 _NAMING = re.compile(
-    r"\b(?:call|christen|label|term)(?:s|ed|d|ing)?(?: \w+)?$|\bnam(?:e|es|ed|ing) (?:me|him|her|it|them|us|you)$|\bnamed$|\blong live$"
+    r"\b(?:call|christen|label|term)(?:s|ed|d|ing)?(?: \w+)?$|\bnam(?:e|es|ed|ing) (?:me|him|her|it|them|us|you)$|\bnamed$|\bsp(?:ell|elt|elled|ells) (?:it|that)$|\blong live$"
 )
 _GIVES = (
     r"\b(?:give|gave|given|giving|bring|brought|show|showed|find|found|make|made|sell|sold|send|sent|wed|marry"
@@ -67,6 +67,10 @@ _WHAT_WE_DO = re.compile(r"\b(?:what|all|everything) (?:you|we|i|he|she|they|it)
 _WHERE_IT_IS = re.compile(
     r"\b(?:where|what|who|how) (?:it|he|she|they|you|we|i)(?: (?:is|are|was|were|am|do|did|can)|['’](?:s|re))$"
 )
+# After these only a verb could follow: "I can't Mum!"
+_I_CANT = re.compile(
+    r"\b(?:i|you|we|they|he|she|it) (?:can|won|don|shan|mustn|couldn|wouldn|shouldn|didn|doesn|haven|hasn)['’]t$|\bcannot$"
+)
 _DONT_KNOW = re.compile(r"\bi (?:don['’]t|do not) know$")
 
 
@@ -89,7 +93,7 @@ def _ends_in_full_word(tokens: Sequence[Token], clause: str, kind: Kind) -> bool
     words = [token.text.lower() for token in tokens]
     if words[-1] in WITHOUT_OBJECT or (tokens[-1].tag == "RB" and words[-1].endswith("ly")):
         return words[-1] not in ("mean", "been") and tokens[-2].pos != "ADJ"  # good-looking
-    if _WHERE_IT_IS.search(clause):
+    if _WHERE_IT_IS.search(clause) or _I_CANT.search(clause):
         return True
     if kind is not Kind.NAME and _DONT_KNOW.search(clause):
         return True
@@ -177,7 +181,23 @@ def _ends_in_noun(tokens: Sequence[Token], kind: Kind) -> bool:
     if kind is Kind.HEARERS:
         return before in OWN
     # After "a", "some" and the like a noun bears no name: "I'd like some paste Ben".
-    return kind is Kind.KIN or word in THINGS or lemma in THINGS or before in SOME
+    return (
+        kind is Kind.KIN
+        or word in THINGS
+        or lemma in THINGS
+        or before in SOME
+        or _has_article(tokens)
+    )
+
+
+def _has_article(tokens: Sequence[Token]) -> bool:
+    """A pretty long title: "a" or "an", and nothing but describing words between."""
+    for token in reversed(tokens[:-1]):
+        if token.text.lower() in ("a", "an"):
+            return True
+        if token.pos not in ("ADJ", "ADV"):
+            return False
+    return False
 
 
 def may_precede_sir(tokens: Sequence[Token]) -> bool:

@@ -24,12 +24,16 @@ class Kind(Enum):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SpokenTo:
-    """Words that may be an address; ``start`` and ``end`` count in the text they were found in."""
+    """Words that may be an address; ``start`` and ``end`` count in the text they were found in.
+
+    ``known`` is False for a capital that the rest of the book doesn't confirm as a name.
+    """
 
     kind: Kind
     start: int
     end: int
     words: str
+    known: bool = True
 
     @property
     def reading(self) -> str:
@@ -54,6 +58,7 @@ _NOT_NAMES = word_set(
     """
     God Lord Will May Heavens Goodness English I Santa Sunday Monday Tuesday Wednesday Thursday
     Friday Saturday Christmas Easter
+    Now Here There Then Again Too Today Tomorrow Please Never Always Everything Nothing Yes No
     French German Spanish Italian Latin Greek Chinese Swahili Zulu Irish Welsh Scottish
     """
 )
@@ -69,7 +74,7 @@ _HEARERS = (
     r"|sweetheart|dear|boys|girls|kids|lads|gentlemen|ladies)"
 )
 _CANDIDATE = re.compile(
-    rf"(?P<name>(?<![\w'’-]){_CAPITALS}(?:\.? {_CAPITALS}){{0,3}})(?![\w-]|['’]\w)"
+    rf"(?P<name>(?<![\w'’-])(?:(?:Mr|Mrs|Ms|Dr|St)\. )?{_CAPITALS}(?: {_CAPITALS}){{0,3}})(?![\w-]|['’]\w)"
     rf"|\b(?P<kin>{'|'.join(sorted(_KIN))})\b(?!['’-])"
     rf"|\b(?P<mine>[Mm]y (?:{_DEAR},? )*{_MINE})\b(?!['’-])"
     rf"|\b(?P<hearers>{_HEARERS})\b(?!['’-])"
@@ -100,8 +105,12 @@ def _name(capitals: str, start: int, analysis: Analysis, *, whole: bool) -> Spok
     Inside a sentence the ``whole`` run is the name.
     """
     words = capitals.split(" ")
-    if not _is_name(words[-1], analysis):
+    while len(words) > 1 and words[-1] == words[-2]:
+        words.pop()  # called twice: "Nell Nell"
+    capitals = " ".join(words)
+    if words[-1] in _NOT_NAMES:
         return None
+    known = _is_name(words[-1], analysis)
     first = len(words) - 1
     while first and (
         whole or _bare(words[first - 1]) in _TITLES or _is_name(words[first - 1], analysis)
@@ -110,14 +119,14 @@ def _name(capitals: str, start: int, analysis: Analysis, *, whole: bool) -> Spok
     name = " ".join(words[first:])
     own = start + len(capitals) - len(name)
     kind = Kind.KIN if name.lower() in _KIN else Kind.NAME
-    return SpokenTo(kind=kind, start=own, end=own + len(name), words=name)
+    return SpokenTo(kind=kind, start=own, end=own + len(name), words=name, known=known)
 
 
 def _is_name(word: str, analysis: Analysis) -> bool:
     if word.lower() in _KIN:
         return True
     use = analysis.vocabulary.use(word)
-    if use is None or word in _NOT_NAMES or use.capitals_inside <= use.lower:
+    if use is None or use.capitals_inside <= use.lower:
         return False
     # Once may be chance ("He said, If you…"): a common word is a name only from twice on.
     return use.capitals_inside > 1 or not dictionary(analysis.english).knows(word.lower())

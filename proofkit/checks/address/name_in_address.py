@@ -25,7 +25,7 @@ from __future__ import annotations
 
 import re
 from collections import defaultdict
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from proofkit.analysis import Analysis, Token
@@ -60,16 +60,16 @@ _COMMANDS = re.compile(
     r"(?![^.?!:;,]*\?)"
 )
 _MY_CHILD = re.compile(
-    r"\s+my (?:dear |little |sweet |good )*(?:child|children|son|daughter|friend|love|darling|dear|brother|sister|boy|girl)[,.!?]"
+    r"\s+my (?:\w+ )?(?:child|children|son|daughter|friend|love|darling|dear|brother|sister|boy|girl)[,.!?]"
 )
 # In the middle, where the clause before is complete, the sentence may also go on with a joining word.
 _JOINED = re.compile(
     r"\s+(?:that (?!['’])|(?:but|because) (?!not\b|also\b)[a-zI]|(?:and|or|but|because|if|when|before|so|for|while|until|or else)"
     r" (?:I|you|we|it|he|she|they|let|the|then|there|don['’]t|tell|see|help|sit|look|come|go|have|get|my|your|never|what|how|where|fetch|bring|take|give|find|run|someone|something|everyone|this|a|an|his|her)\b)"
 )
+# A comma after the name ends the address, unless a list goes on: "I love you Nell, Pip and Tock".
 _STOPPED = re.compile(
-    r"\s*(?:[.!?…—–;:]|$|,\s*(?:(?:and|or|but|for|so) )?(?:I|you|we|it|he|she|they|please|let|don['’]t|what|why|where|how|if|because"
-    r"|there|do|are|can|will|come|look|and)\b|,\s*$)"
+    r"\s*(?:[.!?…—–;:]|--|$|,(?! [A-Z][\w]+(?:,| and\b| or\b)| (?:and|or) (?!I\b)[A-Z]))"
 )
 _WORD_BEFORE = re.compile(r"[\w'’-]+\s+$")
 _WORD_AFTER = re.compile(r"\s+[\w'’]+")
@@ -121,7 +121,10 @@ class _Speech:
             before, after = self.text[: who.start], self.text[who.end :]
             clause = _clause(before)
             if not clause:
-                if _opens(who, before) and _goes_on(who, after):
+                opens = _opens(who, before) and (
+                    _goes_on(who, after) or self._is_called_again(who, after)
+                )
+                if who.known and (opens or _MY_CHILD.match(after)):
                     yield self._with_commas(who, before=False, after=True)
             elif _STOPPED.match(after):
                 called = (
@@ -129,11 +132,13 @@ class _Speech:
                 ) or (after.startswith((",", "!", "...", "…")) and begins(clause))
                 if called or self._is_said_to(who, clause):
                     yield self._with_commas(who, before=True, after=False)
-            elif self._goes_on_after(who, clause, after):
+            elif who.known and self._goes_on_after(who, clause, after):
                 yield self._with_commas(who, before=True, after=True)
 
     def _is_said_to(self, who: SpokenTo, clause: str) -> bool:
         tokens = self._tokens(who, clause)
+        if not (who.known or self._is_likely(who, tokens)):
+            return False
         if is_greeting(clause, who.kind) or is_complete(tokens, who.kind):
             return True
         return is_polite(who.words) and bool(tokens) and may_precede_sir(tokens)
@@ -162,6 +167,26 @@ class _Speech:
         # "The way Ben and I do it": a noun may take both as what follows it.
         shared = "and" in joined.group() and tokens and tokens[-1].pos == "NOUN"
         return not shared and self._is_said_to(who, clause)
+
+    def _is_likely(self, who: SpokenTo, tokens: Sequence[Token]) -> bool:
+        """Whether a capital that the book has nowhere else may be a name here: no adjective before it."""
+        end = self.part.start + who.end
+        own = self.analysis.page(self.part.page).tokens
+        is_noun = any(t.end == end and t.tag in ("NNP", "NN") for t in own)
+        return is_noun and not (tokens and tokens[-1].pos == "ADJ")
+
+    def _is_called_again(self, who: SpokenTo, after: str) -> bool:
+        """Nell Nell, where are you? Not Tik Tik, who is called so all through the book."""
+        if not re.match(rf"\s+{re.escape(who.words)}[,!?]", after):
+            return False
+        use = self.analysis.vocabulary.use(who.words)
+        spans = use.spans if use else ()
+        ends = {(span.page, span.end + 1) for span in spans}
+        starts = {(span.page, span.start - 1) for span in spans}
+        return any(
+            (span.page, span.start) not in ends and (span.page, span.end) not in starts
+            for span in spans
+        )
 
     def _tokens(self, who: SpokenTo, clause: str) -> tuple[Token, ...]:
         """The tokens of the clause, which ends before the one spoken to."""
@@ -192,14 +217,9 @@ def _opens(who: SpokenTo, before: str) -> bool:
 
 
 def _goes_on(who: SpokenTo, after: str) -> bool:
-    if _GOES_ON.match(after) or _MY_CHILD.match(after) or _is_called_again(who, after):
+    if _GOES_ON.match(after) or _MY_CHILD.match(after):
         return True
     command = _COMMANDS.match(after)
     # "My friends help me" may tell as well as ask: only a call is sure.
     many = who.words.endswith(("s", "children", "people"))
     return command is not None and (not many or "!" in after.partition(".")[0])
-
-
-def _is_called_again(who: SpokenTo, after: str) -> bool:
-    """Nell Nell, where are you?"""
-    return re.match(rf"\s+{re.escape(who.words)}\b(?!['’-])", after) is not None
