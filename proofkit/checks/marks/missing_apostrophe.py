@@ -29,6 +29,7 @@ from proofkit.book import Book, Span
 from proofkit.checks.check import Need
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
+from proofkit.words import nearby
 
 NAME = "marks/missing-apostrophe"
 NEEDS = frozenset({Need.TEXT})
@@ -86,13 +87,13 @@ def _another_word(prose: str, match: re.Match[str]) -> bool:
     """Whether the letters are a word of their own here: *as was his wont*, *mens* before a stop."""
     word = match.group().lower()
     if word == "wont":
-        return _WONT.search(prose[: match.start()]) is not None or prose.startswith(
+        return _WONT.search(nearby.before(prose, match.start())) is not None or prose.startswith(
             " to ", match.end()
         )
     if word == "cant":
-        return re.search(r"\b(?:a|the|of) $", prose[: match.start()]) is not None
+        return re.search(r"\b(?:a|the|of) $", nearby.before(prose, match.start())) is not None
     if word in _OWNERS:
-        return not prose[match.end() :].startswith(" ")
+        return not prose.startswith(" ", match.end())
     return word in ("ill", "id", "im", "lets") and "word" not in match.re.groupindex
 
 

@@ -41,17 +41,18 @@ _WORD = re.compile(r"\s*(\S+)")
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterable[Issue]:
     """Yield each speech without its opening mark, at the likeliest place for it."""
+    past = told_in_past(book)
     for quotation in quotations_of(book).speech:
         if quotation.opening is None and quotation.closing is not None:
-            yield _issue(book, quotation, quotation.closing)
+            yield _issue(book, quotation, quotation.closing, past=past)
 
 
-def _issue(book: Book, quotation: Quotation, closing: Mark) -> Issue:
+def _issue(book: Book, quotation: Quotation, closing: Mark, *, past: bool) -> Issue:
     page = book.page(closing.span.page)
     mark = _OPENERS.get(closing.text, closing.text)
     part = quotation.parts[-1] if quotation.parts else closing.span
     inner = page.prose[part.start : part.end]
-    at, sure = spoken_start(inner, past=told_in_past(book))
+    at, sure = spoken_start(inner, past=past)
     word = _WORD.match(inner, at)
     if word is None:
         span, reading = closing.span, ""

@@ -49,18 +49,21 @@ _LEADS_ON = word_set(
 )
 _LEAST = 3  # words in marks: less may be a name or a title
 _NEAR = 4  # words
+_EARSHOT = 300  # characters to look back; a page may hold a whole novel
 
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterable[Issue]:
     """Yield each speech that a finished sentence runs into without a stop."""
     for seam in seams(book):
-        ended = _UNSTOPPED.search(seam.before)
+        ended = _UNSTOPPED.search(seam.before[-_EARSHOT:])
         if ended is None or not _begins_new(seam) or ended["word"] in _LEADS_ON:
             continue
         if _clause_of(seam):
             yield from _issue(book, seam, ended, stop=".", confidence=0.85)
         elif _told(seam):
-            yield from _issue(book, seam, ended, stop=stop_for(seam.before), confidence=0.7)
+            yield from _issue(
+                book, seam, ended, stop=stop_for(seam.before[-_EARSHOT:]), confidence=0.7
+            )
 
 
 def _begins_new(seam: Seam) -> bool:
@@ -82,7 +85,7 @@ def _clause_of(seam: Seam) -> bool:
 
 def _told(seam: Seam) -> bool:
     """Whether the words before are a whole sentence of the story that brings no speech in."""
-    sentence = re.split(r"[.!?…]['’\"”)]*\s", seam.before)[-1]
+    sentence = re.split(r"[.!?…]['’\"”)]*\s", seam.before[-_EARSHOT:])[-1]
     words = sentence.split()
     near = " ".join(words[-_NEAR:])
     return len(words) > 2 and tells(sentence) and not has_reporting_verb(near, loosely=True)
