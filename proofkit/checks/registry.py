@@ -95,6 +95,7 @@ _MODULES: tuple[str, ...] = (
     "spelling.misspelling",
     "spelling.name_in_lower_case",
     "spelling.split_compound",
+    "words.wrong_word",
 )
 
 

@@ -1,0 +1,1 @@
+"""Words that are words, but not the ones meant."""
