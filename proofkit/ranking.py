@@ -38,7 +38,7 @@ _WEIGHTS: dict[str, float] = {
     "consistency/": 0.75,
     "address/": 0.75,
     "pages/": 0.75,
-    "commas/": 0.6,
+    "commas/": 0.65,
     "spacing/": 0.7,
     "english/": 0.5,
     "marks/": 0.5,
