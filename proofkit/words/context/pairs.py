@@ -238,7 +238,6 @@ pull pool
 seat sit
 heat hit
 eat it
-hat hut
 bag bug
 boat but
 full fell
