@@ -2,7 +2,8 @@
 
 For each choice (a word written, another meant) a margin trades slips found against false alarms: of all
 margins the one is taken that makes share found - PRICE x false alarms in a million words greatest, with
-one price for all choices, such that all together stay within a number of false alarms.
+one price for all choices, such that all together stay within a number of false alarms. A slip that
+writers make often counts as OFTEN others.
 """
 
 from __future__ import annotations
@@ -19,6 +20,7 @@ from numpy.typing import NDArray
 
 from proofkit.book import Book
 from proofkit.words.context.model import Choice, ContextModel
+from proofkit.words.context.pairs import frequent_confusions
 from proofkit.words.context.table import Table
 from proofkit.words.context.tokens import REACH, tokens_of
 from proofkit.words.vocabulary import vocabulary_of
@@ -29,6 +31,7 @@ LEAST = 2.0
 # How many places of its own a word's record needs to weigh as much as that of all words together: one
 # false alarm for a word met a hundred times says little.
 TRUST = 2000
+OFTEN = 3
 MOST_PLANTED = 80  # of one kind in one book
 
 MARGINS = np.arange(LEAST, 16, 0.1)
@@ -49,7 +52,13 @@ def with_margins(books: list[Book], choices: list[Choice], total: int) -> list[C
     millions = sum(book.words for book in books) / 1e6
     everywhere = _share_above(np.array([odds for values in false.values() for odds in values]))
     curves = [
-        _Curve(false[c.written, c.meant], planted[c.written, c.meant], everywhere, millions)
+        _Curve(
+            false[c.written, c.meant],
+            planted[c.written, c.meant],
+            everywhere,
+            millions,
+            OFTEN if (c.written, c.meant) in frequent_confusions() else 1,
+        )
         for c in choices
     ]
     low, high = 1e-4, 10.0
@@ -76,7 +85,9 @@ class _Curve:
         planted: list[float],
         everywhere: NDArray[np.float64],
         millions: float,
+        weight: float,
     ) -> None:
+        self.weight = weight
         self.found = _share_above(np.array(planted))
         own, places = _share_above(np.array(false)), len(false)
         share = (own * places + everywhere * TRUST) / (places + TRUST)
@@ -84,7 +95,7 @@ class _Curve:
 
     def best(self, price: float) -> tuple[float, float, float]:
         """The margin at that price of a false alarm, with the share found and the false alarms."""
-        at = int(np.argmax(self.found - price * self.false))
+        at = int(np.argmax(self.weight * self.found - price * self.false))
         return float(MARGINS[at]), float(self.found[at]), float(self.false[at])
 
 

@@ -46,7 +46,8 @@ _OFTEN = 3
 _SMALL_WORD = 5.1  # Zipf; the commoner words are seldom what a book is about
 _STRANGE = 2  # unknown words in a sentence that make it another language
 
-_BROKEN_OFF = re.compile(r"\s?(?:…|\.\.|[—–]|--)")  # nobody knows what would have followed
+# Nobody knows what would have followed; and no’ a bit is dialect.
+_BROKEN_OFF = re.compile(r"\s?(?:…|\.\.|[—–]|--)|['’] (?=[a-z])")
 
 # How sure, by how far the odds lie above the margin.
 _SURE = ((6.0, 0.78), (4.0, 0.7), (2.0, 0.5), (1.0, 0.4), (0.0, 0.36))

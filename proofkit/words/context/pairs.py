@@ -10,13 +10,13 @@ from __future__ import annotations
 
 from itertools import permutations
 
-_GROUPS = """
+# The slips that writers make most: they may cost more false alarms than others.
+_OFTEN = """
 to too two
 then than
 its it's
 of off
 were where we're
-where wear
 quite quiet
 lose loose
 your you're
@@ -26,20 +26,25 @@ bear bare
 lead led
 form from
 kind king
+know now no
+know knew new
+hear here
+want went
+threw through
+by buy bye
+who's whose
+"""
+_GROUPS = """
 for four
+where wear
 one won
 with wish
 see sea
 would wood
 an and
 if of
-know now no
-know knew new
 not knot
-hear here
 her here
-want went
-threw through
 through though thought
 right write
 break brake
@@ -49,7 +54,6 @@ dear deer
 meet meat
 piece peace
 whole hole
-by buy bye
 son sun
 hair hare
 night knight
@@ -62,7 +66,6 @@ wait weight
 way weigh
 which witch
 whether weather
-who's whose
 made maid
 main mane
 pair pear
@@ -282,5 +285,14 @@ def confusion_pairs() -> tuple[tuple[str, str], ...]:
 
 def confusions() -> frozenset[tuple[str, str]]:
     """Every slip that is looked for: the word written, and the word that was meant."""
-    groups = [line.split() for line in _GROUPS.split("\n") if line]
-    return frozenset(way for group in groups for way in permutations(set(group), 2)) - _NOT_HERE
+    return _ways(_OFTEN + _GROUPS)
+
+
+def frequent_confusions() -> frozenset[tuple[str, str]]:
+    """Those slips that writers make most."""
+    return _ways(_OFTEN)
+
+
+def _ways(groups: str) -> frozenset[tuple[str, str]]:
+    words = [line.split() for line in groups.split("\n") if line]
+    return frozenset(way for group in words for way in permutations(set(group), 2)) - _NOT_HERE
