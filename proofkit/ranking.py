@@ -26,6 +26,7 @@ from proofkit.issue import Issue, Tier
 _USUAL = 0.6
 _WEIGHTS: dict[str, float] = {
     "spelling/": 1.0,
+    "words/": 1.0,
     "grammar/confused-words": 1.0,
     "grammar/sound-alike": 1.0,
     "grammar/missing-": 1.0,
