@@ -8,9 +8,11 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Iterator, Sequence
+from contextlib import suppress
 from dataclasses import dataclass, replace
 from functools import cache
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import msgspec
 
@@ -18,9 +20,9 @@ from proofkit.analysis import Analysis
 from proofkit.book import Book
 from proofkit.checks.check import Check, Need
 from proofkit.checks.registry import all_checks
-from proofkit.engines.analyse import Analyst, EngineNote
-from proofkit.engines.grammar_engine import checked_address
+from proofkit.engines.address import checked_address
 from proofkit.engines.memory import Memory
+from proofkit.engines.note import EngineNote
 from proofkit.issue import Issue, with_keys
 from proofkit.problem import Notice, Unusable
 from proofkit.progress import Progress, silent
@@ -37,7 +39,11 @@ from proofkit.words.dictionary import dictionary
 from proofkit.words.english import english_of
 from proofkit.words.vocabulary import vocabulary_of
 
+if TYPE_CHECKING:
+    from proofkit.engines.analyse import Analyst
+
 _KIND = "findings"
+_BOOKS = "books"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -75,7 +81,7 @@ def check_manuscripts(
 
     Raises Unusable only where the choices themselves can't be used.
     """
-    tasks = [_task(path, asked) for path in paths]
+    tasks = [_task(path, asked, memory) for path in paths]
     readable = [task for task in tasks if isinstance(task, _Task)]
     kept = memory.recall_many(_KIND, [task.key for task in readable])
     found = {key: findings for key, value in kept.items() if (findings := _remembered(value))}
@@ -89,22 +95,38 @@ def check_manuscripts(
             yield Outcome(path=path, problem=task)
 
 
-def _task(path: Path, asked: Choices) -> _Task | str:
+def _task(path: Path, asked: Choices, memory: Memory) -> _Task | str:
     try:
         settings = settings_for(path, asked)
         band_named(settings.age_band)
         if settings.grammar_server:
             checked_address(settings.grammar_server)
-        book = read(path)
+        book = _book(path, memory)
     except Unusable as problem:
         return str(problem)
     if not looks_english(book):
         return f"“{path}” doesn’t seem to be in English, and proofkit knows no other language."
-    return _Task(book=book, settings=settings, key=_key(book, settings))
+    return _Task(book=book, settings=settings, key=_digest(book, settings))
 
 
-def _key(book: Book, settings: Settings) -> bytes:
-    return hashlib.sha256(msgspec.msgpack.encode((_edition(), book, settings))).digest()
+def _book(path: Path, memory: Memory) -> Book:
+    """The manuscript as read: from memory, if the file has not changed in a single byte."""
+    try:
+        content = path.read_bytes()
+    except OSError:
+        return read(path)  # which says what is the matter
+    key = _digest(str(path), content)
+    kept = memory.recall(_BOOKS, key)
+    with suppress(msgspec.DecodeError):
+        if kept:
+            return msgspec.msgpack.decode(kept, type=Book)
+    book = read(path)
+    memory.remember(_BOOKS, key, msgspec.msgpack.encode(book))
+    return book
+
+
+def _digest(*matter: object) -> bytes:
+    return hashlib.sha256(msgspec.msgpack.encode((_edition(), *matter))).digest()
 
 
 @cache
@@ -125,13 +147,19 @@ def _remembered(value: bytes) -> Findings | None:
 
 
 def _found(tasks: Sequence[_Task], memory: Memory, progress: Progress) -> dict[bytes, Findings]:
-    checks = all_checks()
-    needs = {need for check in checks for need in check.needs}
+    # Only now: what is remembered needs no engine, and need not wait for their libraries.
+    from proofkit.engines.analyse import Analyst  # noqa: PLC0415
+
     server = next((t.settings.grammar_server for t in tasks if t.settings.grammar_server), None)
+    books = [(task.book, _english(task)) for task in tasks]
     findings = {}
     with Analyst(memory=memory, grammar_server=server, progress=progress) as analyst:
+        # Java takes longest, and there is no set of checks without grammar in it: it goes first.
+        analyst.ask(books)
+        checks = all_checks()
+        needs = {need for check in checks for need in check.needs}
         analyses = analyst.analyse(
-            [(task.book, _english(task)) for task in tasks],
+            books,
             language_model=Need.LANGUAGE_MODEL in needs,
             grammar_engine=Need.GRAMMAR_ENGINE in needs,
         )

@@ -10,7 +10,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from proofkit.book import Book, Role, Span
-from proofkit.engines.consult import EngineNote
+from proofkit.engines.note import EngineNote
 from proofkit.issue import Issue, Tier
 from proofkit.problem import Notice
 from proofkit.reading.measure import BookReading, PageReading

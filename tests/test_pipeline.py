@@ -9,6 +9,7 @@ from proofkit import pipeline
 from proofkit.analysis import Analysis
 from proofkit.book import Book
 from proofkit.checks.check import Check, Need
+from proofkit.engines import analyse
 from proofkit.engines.memory import Memory
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.pipeline import Outcome, check_manuscripts
@@ -74,7 +75,7 @@ def test_an_unchanged_manuscript_is_reported_from_memory(
     manuscript: Path, memory: Memory, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     first = checked(manuscript, memory)
-    monkeypatch.setattr(pipeline, "Analyst", no_engine)
+    monkeypatch.setattr(analyse, "Analyst", no_engine)
     again = checked(manuscript, memory)
     assert quotes(again) == quotes(first) == ["goat"]
 
@@ -89,7 +90,7 @@ def test_another_age_band_is_another_question(
     manuscript: Path, memory: Memory, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     checked(manuscript, memory)
-    monkeypatch.setattr(pipeline, "Analyst", no_engine)
+    monkeypatch.setattr(analyse, "Analyst", no_engine)
     with pytest.raises(pytest.fail.Exception):
         checked(manuscript, memory, Choices(age_band="board"))
 

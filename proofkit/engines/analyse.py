@@ -8,16 +8,15 @@ from typing import Self
 
 from proofkit.analysis import Analysis, Match
 from proofkit.book import Book
-from proofkit.engines.consult import EngineNote, GrammarConsultation, LanguageConsultation
+from proofkit.engines.consult import GrammarConsultation, LanguageConsultation
 from proofkit.engines.grammar_engine import GrammarEngine
 from proofkit.engines.language_model import LanguageModel
 from proofkit.engines.memory import Memory
+from proofkit.engines.note import EngineNote
 from proofkit.problem import Notice
 from proofkit.progress import Progress, silent
 from proofkit.settings import English
 from proofkit.words.vocabulary import vocabulary_of
-
-__all__ = ["Analyst", "EngineNote"]
 
 
 class Analyst:
@@ -69,6 +68,13 @@ class Analyst:
         if language_model:
             self._model.start()
 
+    def ask(self, books: Sequence[tuple[Book, English]]) -> None:
+        """Send the grammar engine what it must be asked of the books, and return at once.
+
+        ``analyse`` does it too; whoever has something to load meanwhile may ask first.
+        """
+        self._grammar = self._ask_grammar(books)
+
     def analyse(
         self, books: Sequence[tuple[Book, English]], *, language_model: bool, grammar_engine: bool
     ) -> list[Analysis]:
@@ -77,7 +83,8 @@ class Analyst:
         If an engine fails, the analyses lack its part, and ``notices`` says so.
         """
         # The grammar engine works on its own while the language model works here.
-        self._grammar = self._ask_grammar(books) if grammar_engine else None
+        if grammar_engine and self._grammar is None:
+            self.ask(books)
         self._language = self._ask_language(books) if language_model else None
         if self._grammar:
             self._grammar.wait()

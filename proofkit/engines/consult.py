@@ -20,6 +20,7 @@ from proofkit.engines.grammar_engine import DISABLED_RULES, GrammarEngine
 from proofkit.engines.joined import Remark, batches
 from proofkit.engines.language_model import LanguageModel, model_version
 from proofkit.engines.memory import Memory
+from proofkit.engines.note import EngineNote
 from proofkit.engines.trouble import EngineTrouble
 from proofkit.progress import Progress
 from proofkit.settings import English
@@ -29,16 +30,6 @@ LANGUAGE_STAGE = "Reading the sentences"
 REMEMBERED = "remembered from an earlier check"
 
 _BATCH = 64  # pages: an interrupted run remembers those before
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class EngineNote:
-    """What an engine did in a run; ``ran`` is false where all was remembered, or it failed."""
-
-    name: str
-    version: str
-    ran: bool
-    note: str = ""
 
 
 class LanguageConsultation:

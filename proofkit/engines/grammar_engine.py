@@ -10,13 +10,12 @@ from collections.abc import Sequence
 from concurrent.futures import Future, ThreadPoolExecutor
 from threading import Event, Lock
 from typing import TYPE_CHECKING
-from urllib.parse import urlsplit
 
+from proofkit.engines.address import checked_address
 from proofkit.engines.jars import engine_lock, ensure_jars
 from proofkit.engines.joined import Remark, joined
 from proofkit.engines.server import Server, start_server
 from proofkit.engines.trouble import EngineTrouble
-from proofkit.problem import Unusable
 from proofkit.progress import Progress
 from proofkit.settings import English
 
@@ -46,26 +45,6 @@ _AT_ONCE = 2
 _TIMEOUT = 10  # seconds for a server to say what it is
 # Text goes straight to the server, past any proxy that the system names.
 _NO_PROXY = {"http": "", "https": "", "all": ""}
-_PUBLIC = (".languagetool.org", ".languagetoolplus.com")
-
-
-def checked_address(address: str) -> str:
-    """The address of a server that the user gave, if it can be one. Raises Unusable."""
-    try:
-        parts = urlsplit(address if "://" in address else f"http://{address}")
-        host = parts.hostname
-    except ValueError:
-        host = None
-    if not host or parts.scheme not in ("http", "https"):
-        raise Unusable(
-            f"“{address}” is not the address of a grammar server; one looks like http://localhost:8081."
-        )
-    if f".{host}".endswith(_PUBLIC):
-        raise Unusable(
-            f"“{address}” is a public service, and a manuscript never leaves your machine. "
-            "Leave --grammar-server out, and proofkit starts its own."
-        )
-    return parts.geturl().rstrip("/").removesuffix("/v2")
 
 
 class GrammarEngine:

@@ -31,6 +31,9 @@ _JAVA_OPTIONS = (
     "-XX:TieredStopAtLevel=1",
     "-XX:+UseSerialGC",
     "-XX:-UsePerfData",
+    # Every jar was held against its sum: its code need not be looked through again at each start.
+    "-XX:+UnlockDiagnosticVMOptions",
+    "-XX:-BytecodeVerificationRemote",
     "-Xmx512m",
     "-Dfile.encoding=UTF-8",
     "-Djava.awt.headless=true",

@@ -8,9 +8,10 @@ import pytest
 
 from proofkit.analysis import Analysis
 from proofkit.book import Book
-from proofkit.engines.analyse import Analyst, EngineNote
+from proofkit.engines.analyse import Analyst
 from proofkit.engines.jars import engine_lock
 from proofkit.engines.memory import Memory
+from proofkit.engines.note import EngineNote
 from proofkit.engines.server import JAVA_VARIABLE
 from proofkit.problem import Notice, Unusable
 from proofkit.settings import English

@@ -3,7 +3,8 @@ from contextlib import closing
 
 import pytest
 
-from proofkit.engines.grammar_engine import GrammarEngine, checked_address
+from proofkit.engines.address import checked_address
+from proofkit.engines.grammar_engine import GrammarEngine
 from proofkit.engines.joined import Remark
 from proofkit.engines.trouble import EngineTrouble
 from proofkit.problem import Unusable

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 
 from proofkit.book import Book, Page, Paragraph, Role, Span
-from proofkit.engines.consult import EngineNote
+from proofkit.engines.note import EngineNote
 from proofkit.issue import Issue, Tier, issue_at, with_keys
 from proofkit.problem import Notice
 from proofkit.reading.measure import measure
