@@ -65,7 +65,7 @@ def _issue(book: Book, curly: list[Span], straight: list[Span]) -> Issue:
         Span(page=first.page, start=first.start, end=last.end),
         check=NAME,
         tier=Tier.ERROR if len(more) >= 3 * len(fewer) else Tier.QUERY,
-        message=f"a {shape} mark; elsewhere the book has {other} ones ({times})",
+        message=f"a {shape} mark; elsewhere {other} ones ({times})",
         suggestions=(_turned(book, together, turned),),
         confidence=0.9,
         related=fewer[len(together) :],
