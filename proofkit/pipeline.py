@@ -111,9 +111,8 @@ def _task(path: Path, asked: Choices, memory: Memory) -> _Task | str:
 
 def _book(path: Path, memory: Memory) -> Book:
     """The manuscript as read: from memory, if the file has not changed in a single byte."""
-    try:
-        content = path.read_bytes()
-    except OSError:
+    content = _content(path)
+    if content is None:
         return read(path)  # which says what is the matter
     key = _digest(str(path), content)
     kept = memory.recall(_BOOKS, key)
@@ -123,6 +122,18 @@ def _book(path: Path, memory: Memory) -> Book:
     book = read(path)
     memory.remember(_BOOKS, key, msgspec.msgpack.encode(book))
     return book
+
+
+def _content(path: Path) -> bytes | None:
+    """What tells a file's content from any other; None where it is no ordinary file to be opened."""
+    try:
+        # A pipe or a device would be waited for, or never end.
+        if path.is_file():
+            with path.open("rb") as file:
+                return hashlib.file_digest(file, "sha256").digest()
+    except (OSError, ValueError):
+        pass
+    return None
 
 
 def _digest(*matter: object) -> bytes:

@@ -1,5 +1,6 @@
 from __future__ import annotations
 
+import os
 from collections.abc import Iterable, Iterator
 from pathlib import Path
 
@@ -121,6 +122,13 @@ def test_one_that_cannot_be_read_stops_no_other(manuscript: Path, memory: Memory
     assert [outcome.path for outcome in outcomes] == [missing, manuscript]
     assert "sheep.txt" in (outcomes[0].problem or "")
     assert quotes(outcomes[1]) == ["goat"]
+
+
+@pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="the system has no named pipes")
+def test_a_pipe_is_refused_and_not_waited_for(manuscript: Path, memory: Memory) -> None:
+    pipe = manuscript.with_name("pipe.txt")
+    os.mkfifo(pipe)
+    assert "no ordinary file" in (checked(pipe, memory).problem or "")
 
 
 def test_another_language_is_refused_in_a_sentence(manuscript: Path, memory: Memory) -> None:

@@ -33,6 +33,7 @@ class Analyst:
         self._engine = GrammarEngine(address=grammar_server, progress=progress)
         self._model = LanguageModel()
         self._grammar: GrammarConsultation | None = None
+        self._asked: Sequence[tuple[Book, English]] | None = None
         self._language: LanguageConsultation | None = None
 
     def __enter__(self) -> Self:
@@ -61,19 +62,12 @@ class Analyst:
             if consulted.trouble
         )
 
-    def start(self, *, language_model: bool, grammar_engine: bool) -> None:
-        """Start engines in the background (the grammar engine is fetched if it isn't here)."""
-        if grammar_engine:
-            self._engine.start()
-        if language_model:
-            self._model.start()
-
     def ask(self, books: Sequence[tuple[Book, English]]) -> None:
         """Send the grammar engine what it must be asked of the books, and return at once.
 
         ``analyse`` does it too; whoever has something to load meanwhile may ask first.
         """
-        self._grammar = self._ask_grammar(books)
+        self._grammar, self._asked = self._ask_grammar(books), books
 
     def analyse(
         self, books: Sequence[tuple[Book, English]], *, language_model: bool, grammar_engine: bool
@@ -83,7 +77,7 @@ class Analyst:
         If an engine fails, the analyses lack its part, and ``notices`` says so.
         """
         # The grammar engine works on its own while the language model works here.
-        if grammar_engine and self._grammar is None:
+        if grammar_engine and self._asked != books:
             self.ask(books)
         self._language = self._ask_language(books) if language_model else None
         if self._grammar:

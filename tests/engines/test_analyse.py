@@ -165,7 +165,7 @@ def test_what_is_remembered_starts_neither_java_nor_the_model(
 ) -> None:
     asked = {"language_model": True, "grammar_engine": True}
     with Analyst(memory=memory) as analyst:
-        analyst.start(**asked)
+        analyst.ask([(_GEESE, English.BRITISH)])
         before = analyst.analyse([(_GEESE, English.BRITISH)], **asked)
     assert [note.ran for note in analyst.engines] == [True, True]
     assert [match.rule for match in before[0].matches] == ["MODAL_OF"]
@@ -177,6 +177,16 @@ def test_what_is_remembered_starts_neither_java_nor_the_model(
     assert after == before
     assert [note.ran for note in analyst.engines] == [False, False]
     assert analyst.engines[0].version == engine_lock().version
+
+
+@pytest.mark.engine
+def test_other_books_are_another_question(memory: Memory) -> None:
+    foxes = book_of("The fox should of run.")
+    asked = {"language_model": False, "grammar_engine": True}
+    with Analyst(memory=memory) as analyst:
+        analyst.analyse([(_GEESE, English.BRITISH)], **asked)
+        (analysis,) = analyst.analyse([(foxes, English.BRITISH)], **asked)
+    assert [foxes.page(1).text[m.start : m.end] for m in analysis.matches] == ["should of"]
 
 
 _RUN = """

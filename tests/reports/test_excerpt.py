@@ -5,29 +5,13 @@ import pytest
 from proofkit.issue import Tier
 from proofkit.report import RankedIssue
 from proofkit.reports.excerpt import excerpt
+from tests.reports.slips import slip as issue
 
 PAGE = (
     "Nell looked at the steps.\n\n"
     "Then she took the box in her teeth, and up she went, past the window and past the clock.\n\n"
     "Clip-clop."
 )
-
-
-def issue(page: str, quote: str, *suggestions: str) -> RankedIssue:
-    start = page.index(quote)
-    return RankedIssue(
-        rank=1,
-        key="k7f2bcd",
-        check="spelling/slip",
-        tier=Tier.ERROR,
-        page=1,
-        start=start,
-        end=start + len(quote),
-        quote=quote,
-        message="a slip",
-        suggestions=suggestions,
-        confidence=0.9,
-    )
 
 
 def test_a_short_line_is_shown_whole_and_no_other_paragraph() -> None:

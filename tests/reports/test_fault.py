@@ -2,27 +2,12 @@ from __future__ import annotations
 
 import pytest
 
-from proofkit.issue import Tier
-from proofkit.report import RankedIssue
 from proofkit.reports.fault import Fault, fault_of
+from tests.reports.slips import slip
 
 
 def shown(page: str, quote: str, *suggestions: str, at: int | None = None) -> Fault:
-    start = page.index(quote) if at is None else at
-    issue = RankedIssue(
-        rank=1,
-        key="k7f2bcd",
-        check="spelling/slip",
-        tier=Tier.ERROR,
-        page=1,
-        start=start,
-        end=start + len(quote),
-        quote=quote,
-        message="a slip",
-        suggestions=suggestions,
-        confidence=0.9,
-    )
-    return fault_of(page, issue)
+    return fault_of(page, slip(page, quote, *suggestions, at=at))
 
 
 @pytest.mark.parametrize(

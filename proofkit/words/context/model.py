@@ -104,10 +104,6 @@ class ContextModel:
                 total += byte - MIDDLE
         return choice.bias + (total if choice.meant == first else -total) / SCALE
 
-    def run_odds(self, words: Sequence[str], at: int, choice: Choice) -> float:
-        """What the counted runs say."""
-        return self._fit(words, at, choice.meant) - self._fit(words, at, choice.written)
-
     def _fit(self, words: Sequence[str], at: int, word: str) -> float:
         window = list(words[at - 3 : at + 4])
         window[3] = word
