@@ -4,7 +4,9 @@ from __future__ import annotations
 
 import functools
 import os
+import shutil
 import sys
+import textwrap
 import traceback
 from collections.abc import Callable
 from enum import IntEnum
@@ -40,7 +42,10 @@ def guarded(command: Callable[_Given, Exit]) -> Callable[_Given, None]:
 
 
 def say(sentence: str) -> None:
-    """Tell the author something beside the report."""
+    """Tell the author something beside the report; in a window, no word is broken at its edge."""
+    if sys.stderr.isatty():
+        width = shutil.get_terminal_size().columns
+        sentence = textwrap.fill(sentence, width, break_long_words=False, break_on_hyphens=False)
     print(sentence, file=sys.stderr, flush=True)
 
 
