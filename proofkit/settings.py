@@ -12,11 +12,12 @@ What is asked for on the command line comes before what stands in the file.
 from __future__ import annotations
 
 import tomllib
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import StrEnum
 from pathlib import Path
 
 from proofkit.problem import Unusable
+from proofkit.style import Style
 
 FILE_NAME = "proofkit.toml"
 USUAL_AGE_BAND = "picture"
@@ -40,11 +41,13 @@ class Settings:
     """One book's settings. ``english`` None means: find out from the book.
 
     ``grammar_server`` is the address of a grammar engine that already runs, or None for our own.
+    ``style`` holds the author's decisions, which come before what the book mostly does.
     """
 
     english: English | None = None
     age_band: str = USUAL_AGE_BAND
     grammar_server: str | None = None
+    style: Style = field(default_factory=Style)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
