@@ -27,7 +27,7 @@ from itertools import combinations
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Span
 from proofkit.checks.check import Need
-from proofkit.checks.consistency._alike import alike, plain, same_but_for_accents, sounds_alike
+from proofkit.words.alike import alike, plain, same_but_for_accents, sounds_alike
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import English, Settings
 from proofkit.words.dictionary import dictionary

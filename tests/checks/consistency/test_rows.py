@@ -10,7 +10,7 @@ from proofkit.checks.consistency import (
     title_without_capital,
     word_beside_name,
 )
-from proofkit.checks.consistency._alike import alike, sounds_alike
+from proofkit.words.alike import alike, sounds_alike
 from proofkit.issue import Tier
 from proofkit.settings import English, Settings
 from proofkit.words.vocabulary import vocabulary_of
