@@ -67,6 +67,7 @@ class Page:
     ``spread``   the number of the spread it lies on, or None where spreads are unknown or it has none
     ``role``     what most of the page is
     ``notes``    ranges inside STORY paragraphs that are notes to the illustrator, in brackets
+    ``emphasis`` ranges set in italics, in order
     ``prose``    the text with all that is not story blanked by spaces: offsets stay the same
     """
 
@@ -78,6 +79,7 @@ class Page:
     spread: int | None = None
     role: Role = Role.STORY
     notes: tuple[tuple[int, int], ...] = ()
+    emphasis: tuple[tuple[int, int], ...] = ()
 
     # Worked out once: checks ask for it at every mark of a page that may be as long as a novel.
     prose: str = field(init=False, repr=False, compare=False)

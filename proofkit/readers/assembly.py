@@ -39,12 +39,14 @@ def _page(leaf: Leaf, number: int, width: int, text_labels: bool) -> Page:  # no
     texts: list[str] = []
     paragraphs: list[Paragraph] = []
     notes: list[tuple[int, int]] = []
+    emphasis: list[tuple[int, int]] = []
     for block in leaf.blocks:
         own = joined(block.text, width)
         if not own:
             continue
         start = paragraphs[-1].end + 2 if paragraphs else 0
         texts.append(own)
+        emphasis += [(start + first, start + last) for first, last in block.italics.within(own)]
         role = block.role or Role.STORY
         if role is Role.STORY:
             ranges = note_ranges(own, text_labels=text_labels)
@@ -66,6 +68,7 @@ def _page(leaf: Leaf, number: int, width: int, text_labels: bool) -> Page:  # no
         folios=folios_of(leaf),
         role=_role(leaf, paragraphs),
         notes=tuple(notes),
+        emphasis=tuple(emphasis),
     )
 
 

@@ -5,10 +5,11 @@ Readers know formats and nothing of books; the stages behind them know books and
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import StrEnum
 
 from proofkit.book import Role
+from proofkit.readers.italics import Italics
 
 # A line end in the file that may be the author's or the editor window's; a newline is the author's.
 SOFT = "\r"
@@ -39,6 +40,7 @@ class Block:
     ``style``    the file's own name for its style
     ``level``    1 for a main heading, 2 for one below it, …; 0 for none
     ``bold``     whether all of it is bold
+    ``italics``  what of it is italic
     ``before``   the break before it; the text may be empty when only the break counts
     ``part``     the side of the spread that a table gives it
     ``role``     what the format itself says it is (a page number field, a footnote)
@@ -49,6 +51,7 @@ class Block:
     style: str = ""
     level: int = 0
     bold: bool = False
+    italics: Italics = field(default_factory=Italics)
     before: Break = Break.NONE
     part: Part | None = None
     role: Role | None = None

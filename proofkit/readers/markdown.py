@@ -18,6 +18,7 @@ from markdown_it.token import Token
 from proofkit.readers.blocks import SOFT, Block, Break, Source
 from proofkit.readers.characters import kept
 from proofkit.readers.encoding import decoded
+from proofkit.readers.italics import Italics, italics_of
 from proofkit.readers.tables import table_blocks
 
 _FRONT_MATTER = re.compile(r"\A---\n(?P<fields>(?:[\w-]+:.*\n|[ \t].*\n)*?)(?:---|\.\.\.)\n")
@@ -77,7 +78,7 @@ class _Walk:
             marker = token.info + token.markup if token.info else token.markup
             for index, block in enumerate(self.blocks("list_item_close")):
                 dash = marker if index == 0 and marker not in {"*", "+"} else ""
-                yield replace(block, text=f"{dash} {block.text}" if dash else block.text)
+                yield _listed(block, dash) if dash else block
         elif token.type == "table_open":
             yield from table_blocks(list(self._rows()))
         elif token.type == "inline":
@@ -104,7 +105,7 @@ class _Walk:
         if _PAGE_BREAK.search(text):
             yield Block(text="", before=Break.PAGE)
         elif text.strip():
-            yield replace(self._at(token, text), bold=_all_bold(token))
+            yield replace(self._at(token, text), bold=_all_bold(token), italics=_italics(token))
 
     def _html(self, token: Token) -> Iterator[Block]:
         if _PAGE_BREAK.search(token.content):
@@ -121,7 +122,8 @@ class _Walk:
             if token.type == "tr_open":
                 row = []
             elif token.type == "inline":
-                row.append([self._at(token, _inline_text(token))])
+                cell = self._at(token, _inline_text(token))
+                row.append([replace(cell, italics=_italics(token))])
             elif token.type == "tr_close" and any(block.text for cell in row for block in cell):
                 yield row
         self.at += 1
@@ -145,6 +147,21 @@ def _piece(child: Token) -> str:
     ):
         return "\n"
     return ""
+
+
+def _listed(block: Block, dash: str) -> Block:
+    """The block with a list item's dash or number before it."""
+    return replace(block, text=f"{dash} {block.text}", italics=block.italics.after(dash))
+
+
+def _italics(token: Token) -> Italics:
+    """What of a paragraph stands in emphasis; strong emphasis is bold."""
+    pieces, depth = [], 0
+    for child in token.children or []:
+        if child.type in {"em_open", "em_close"}:
+            depth += 1 if child.type == "em_open" else -1
+        pieces.append((_piece(child), depth > 0))
+    return italics_of(pieces)
 
 
 def _all_bold(token: Token) -> bool:

@@ -16,7 +16,8 @@ from proofkit.problem import Unusable
 from proofkit.readers.blocks import Block, Break, Source
 from proofkit.readers.characters import kept
 from proofkit.readers.elements import Element, ancestor, attribute, child, local
-from proofkit.readers.opendocument_styles import Styles
+from proofkit.readers.italics import italics_of
+from proofkit.readers.opendocument_styles import Style, Styles
 from proofkit.readers.package import Package
 from proofkit.readers.tables import table_blocks
 
@@ -73,6 +74,7 @@ class _Piece:
 
     text: str = ""
     bold: bool = False
+    italic: bool = False
     folio: bool = False
     box: Element | None = None
     note: Element | None = None
@@ -117,7 +119,7 @@ class _Document:
     def _paragraph(self, paragraph: Element, *, heading: bool) -> Iterator[Block]:
         style = self.styles.of(attribute(paragraph, "style-name"))
         level = attribute(paragraph, "outline-level")
-        pieces = list(self._pieces(paragraph, bold=style.bold))
+        pieces = list(self._pieces(paragraph, style))
         worded = [piece for piece in pieces if piece.text.strip()]
         block = Block(
             text=kept("".join(piece.text for piece in pieces)),
@@ -125,6 +127,7 @@ class _Document:
             style=style.name,
             level=(int(level) if level.isdigit() else 1) if heading else 0,
             bold=bool(worded) and all(piece.bold for piece in worded),
+            italics=italics_of((piece.text, piece.italic) for piece in pieces),
             role=Role.FOLIO if worded and all(piece.folio for piece in worded) else None,
             before=Break.PAGE if self.broke or style.breaks_before else Break.NONE,
         )
@@ -138,25 +141,23 @@ class _Document:
                 for note in self.blocks(piece.note):
                     yield replace(note, role=Role.BACK_MATTER, before=Break.NONE)
 
-    def _pieces(self, parent: Element, *, bold: bool) -> Iterator[_Piece]:
+    def _pieces(self, parent: Element, style: Style) -> Iterator[_Piece]:
         if parent.text:
-            yield _Piece(text=_collapsed(parent.text), bold=bold)
+            yield _piece_of(_collapsed(parent.text), style)
         for element in parent:
-            yield from self._piece(element, bold=bold)
+            yield from self._piece(element, style)
             if element.tail:
-                yield _Piece(text=_collapsed(element.tail), bold=bold)
+                yield _piece_of(_collapsed(element.tail), style)
 
-    def _piece(self, element: Element, *, bold: bool) -> Iterator[_Piece]:
+    def _piece(self, element: Element, style: Style) -> Iterator[_Piece]:
         name = local(element)
         if name in _SKIPPED:
             return
         if name == "s":
             count = attribute(element, "c")
-            yield _Piece(
-                text=" " * min(int(count) if count.isdigit() else 1, _HARD_SPACES), bold=bold
-            )
+            yield _piece_of(" " * min(int(count) if count.isdigit() else 1, _HARD_SPACES), style)
         elif name in {"tab", "line-break"}:
-            yield _Piece(text="\t" if name == "tab" else "\n", bold=bold)
+            yield _piece_of("\t" if name == "tab" else "\n", style)
         elif name in _FOLIOS:
             yield _Piece(text=element.text or "", folio=True)
         elif name == "note":
@@ -164,10 +165,16 @@ class _Document:
         elif name == "text-box":
             yield _Piece(box=element)
         elif name == "span":
-            style = self.styles.of(attribute(element, "style-name"))
-            yield from self._pieces(element, bold=bold or style.bold)
+            own = self.styles.of(attribute(element, "style-name"))
+            italic = style.italic if own.italic is None else own.italic
+            both = replace(style, bold=style.bold or own.bold, italic=italic)
+            yield from self._pieces(element, both)
         else:
-            yield from self._pieces(element, bold=bold)
+            yield from self._pieces(element, style)
+
+
+def _piece_of(text: str, style: Style) -> _Piece:
+    return _Piece(text=text, bold=style.bold, italic=bool(style.italic))
 
 
 def _collapsed(text: str) -> str:

@@ -1,4 +1,4 @@
-"""OpenDocument's styles: names, page breaks and bold, with what they inherit."""
+"""OpenDocument's styles: names, page breaks, bold and italics, with what they inherit."""
 
 from __future__ import annotations
 
@@ -17,6 +17,7 @@ class Style:
     breaks_before: bool = False
     breaks_after: bool = False
     bold: bool = False
+    italic: bool | None = None
 
 
 class Styles:
@@ -48,6 +49,7 @@ class Styles:
             breaks_before=_setting(chain, "break-before") == "page"
             or any(attribute(e, "master-page-name") for e in chain[:1]),
             breaks_after=_setting(chain, "break-after") == "page",
+            italic=_italic(_setting(chain, "font-style")),
             bold=_setting(chain, "font-weight") in {"bold", "700", "800", "900"},
         )
 
@@ -57,6 +59,10 @@ class Styles:
             chain.append(self._styles[name])
             name = attribute(chain[-1], "parent-style-name")
         return chain
+
+
+def _italic(setting: str) -> bool | None:
+    return setting in {"italic", "oblique"} if setting else None
 
 
 def _is_automatic(style: Element) -> bool:

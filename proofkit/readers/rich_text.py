@@ -248,6 +248,7 @@ class _Reader:
             style=style,
             level=paragraph.level(style),
             bold=worded and paragraph.bold,
+            italics=paragraph.italics(),
             before=paragraph.before,
             role=Role.FOLIO if worded and paragraph.folio else None,
         )

@@ -4,12 +4,16 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass, field
+from itertools import groupby
 
 from proofkit.readers.blocks import Block, Break
-from proofkit.readers.rich_text_words import Sink
+from proofkit.readers.italics import Italics, italics_of
+from proofkit.readers.rich_text_words import Sink, paired
 
 _HEADING = re.compile(r"heading (\d)$", re.IGNORECASE)
 _BODY_TEXT = 9  # the outline level of what is no heading
+# Control words that a 0 turns off again, and what each turns on.
+_SWITCHES = {"b": "bold", "i": "italic", "v": "hidden", "deleted": "deleted", "revised": "inserted"}
 
 
 @dataclass(slots=True)
@@ -27,6 +31,7 @@ class Group:
     encoding: str = ""
     fallback: int = 1
     bold: bool = False
+    italic: bool = False
     deleted: bool = False
     inserted: bool = False
     hidden: bool = False
@@ -36,17 +41,10 @@ class Group:
 
     def apply(self, word: str, number: int | None) -> None:
         """Take in a control word about characters; any other is ignored."""
-        on = number != 0
-        if word == "b":
-            self.bold = on
-        elif word == "v":
-            self.hidden = on
-        elif word == "deleted":
-            self.deleted = on
-        elif word == "revised":
-            self.inserted = on
+        if word in _SWITCHES:
+            setattr(self, _SWITCHES[word], number != 0)
         elif word == "plain":
-            self.bold = self.hidden = self.deleted = self.inserted = False
+            self.bold = self.italic = self.hidden = self.deleted = self.inserted = False
         elif word == "uc":
             self.fallback = max(0, number or 0)
         elif word == "s":
@@ -63,6 +61,7 @@ class Paragraph:
     """The paragraph that is being read; bold and a folio until a word says otherwise."""
 
     text: str = ""
+    pieces: list[tuple[str, bool]] = field(default_factory=list)
     bold: bool = True
     folio: bool = True
     style: int = 0
@@ -86,9 +85,17 @@ class Paragraph:
     def add(self, text: str, group: Group) -> None:
         """Add characters in the group's form."""
         self.text += text
+        self.pieces.append((text, group.italic))
         if text.strip():
             self.bold &= group.bold
             self.folio &= group.folio
+
+    def italics(self) -> Italics:
+        """What of its text is italic. Pieces are joined first: a character may come in two halves."""
+        runs = groupby(self.pieces, key=lambda piece: piece[1])
+        return italics_of(
+            (paired("".join(text for text, _ in pieces)), italic) for italic, pieces in runs
+        )
 
     def next(self) -> Paragraph:
         """The paragraph after this one, in the same form."""

@@ -19,10 +19,11 @@ from proofkit.problem import Unusable
 from proofkit.readers.blocks import Block, Break, Source
 from proofkit.readers.characters import kept
 from proofkit.readers.elements import Element, ancestor, attribute, child, local
+from proofkit.readers.italics import italics_of
 from proofkit.readers.package import Package
 from proofkit.readers.tables import table_blocks
 from proofkit.readers.word_runs import BREAK, Run, runs_of
-from proofkit.readers.word_styles import Styles
+from proofkit.readers.word_styles import Style, Styles
 
 _CHANGES = {"ins", "del", "moveTo", "moveFrom"}
 _STARTS_NO_PAGE = {"continuous", "nextColumn"}
@@ -147,13 +148,22 @@ class _Document:
             before=Break.PAGE if self.broke or style.breaks_before else Break.NONE,
         )
         self.broke = False
-        yield from _pieces(runs, shape)
+        yield from _pieces([self._styled(run, style) for run in runs], shape)
         for run in runs:
             if run.box is not None:
                 yield from self.blocks(run.box)
             if run.note:
                 yield from self._note(run.note)
         self._end_section(properties)
+
+    def _styled(self, run: Run, around: Style) -> Run:
+        """The run with its italics settled: its own, or the two styles', of which each undoes the other.
+
+        ECMA-376, part 1, 17.7.3: italics are a property that styles toggle.
+        """
+        if run.italic is not None or not run.text:
+            return run
+        return replace(run, italic=self.styles.italic(run.style) != around.italic)
 
     def _locator(self, paragraph: Element) -> str:
         number = self.numbers.get(paragraph)
@@ -196,6 +206,7 @@ def _filled(runs: list[Run], shape: Block) -> Block:
         shape,
         text=kept("".join(run.text for run in runs)),
         bold=bool(worded) and all(run.bold for run in worded),
+        italics=italics_of((run.text, bool(run.italic)) for run in runs),
         role=Role.FOLIO if worded and all(run.folio for run in worded) else None,
     )
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from proofkit.readers.elements import Element, attribute, child, local, truth
 
@@ -22,12 +22,15 @@ _PRIVATE = range(0xF000, 0xF100)
 class Run:
     """Some characters of a paragraph; ``BREAK`` alone is a page break.
 
+    ``italic`` None where it is as its paragraph's style has it; ``style`` the id of its own style;
     ``folio`` whether they are a page number field's; ``box`` a text box that hangs here; ``note`` the
     footnote or endnote that is referred to here ("footnote 2").
     """
 
     text: str = ""
     bold: bool = False
+    italic: bool | None = None
+    style: str = ""
     folio: bool = False
     box: Element | None = None
     note: str = ""
@@ -90,7 +93,9 @@ def _run(run: Element, fields: _Fields, *, folio: bool) -> Iterator[Run]:
     properties = child(run, "rPr")
     if truth(properties, "vanish"):
         return
-    yield from _within(run, fields, bold=bool(truth(properties, "b")), folio=folio)
+    italic, style = truth(properties, "i"), attribute(child(properties, "rStyle"), "val")
+    for piece in _within(run, fields, bold=bool(truth(properties, "b")), folio=folio):
+        yield replace(piece, italic=italic, style=style) if piece.text else piece
 
 
 def _piece(

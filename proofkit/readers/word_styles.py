@@ -19,6 +19,7 @@ class Style:
     name: str
     level: int
     breaks_before: bool
+    italic: bool
 
 
 class Styles:
@@ -41,7 +42,17 @@ class Styles:
             name=names[0] if names else "",
             level=_level(names, settings),
             breaks_before=next((found for found in breaks if found is not None), False),
+            italic=self._italic(chain),
         )
+
+    def italic(self, style_id: str) -> bool:
+        """Whether a style of characters makes them italic."""
+        return self._italic(self._chain(style_id))
+
+    @staticmethod
+    def _italic(chain: list[Element]) -> bool:
+        found = (truth(child(style, "rPr"), "i") for style in chain)
+        return next((italic for italic in found if italic is not None), False)
 
     def _chain(self, style_id: str) -> list[Element]:
         """A style and what it is based on, nearest first."""

@@ -48,6 +48,9 @@ ODT_STYLES = (
     '<style:style style:name="P2" style:parent-style-name="Standard">'
     '<style:paragraph-properties fo:break-after="page"/></style:style>'
     '<style:style style:name="B1"><style:text-properties fo:font-weight="bold"/></style:style>'
+    '<style:style style:name="I1"><style:text-properties fo:font-style="italic"/></style:style>'
+    '<style:style style:name="I2" style:parent-style-name="I1"/>'
+    '<style:style style:name="U1"><style:text-properties fo:font-style="normal"/></style:style>'
 )
 
 
@@ -69,12 +72,12 @@ def word_paragraph(text: str, *, style: str = "", before: str = "") -> str:
 
 
 def write_word(path: Path, body: str, **parts: str) -> Path:
-    """A .docx with that body; ``parts`` are further parts of word/ by name (footnotes, …)."""
+    """A .docx with that body; ``parts`` are further parts of word/ by name (footnotes, …) or other styles."""
     document = f"<w:document {WORD_NAMESPACES}><w:body>{body}</w:body></w:document>"
     with zipfile.ZipFile(path, "w", zipfile.ZIP_DEFLATED) as package:
         package.writestr("[Content_Types].xml", "<Types/>")
         package.writestr("word/document.xml", document)
-        package.writestr("word/styles.xml", f"<w:styles {W}>{WORD_STYLES}</w:styles>")
+        parts = {"styles": f"<w:styles {W}>{WORD_STYLES}</w:styles>"} | parts
         for name, content in parts.items():
             package.writestr(f"word/{name}.xml", content)
     return path
