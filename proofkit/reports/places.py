@@ -5,9 +5,10 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 from itertools import groupby
+from typing import Protocol
 
 from proofkit.book import Role
-from proofkit.report import PageReport, RankedIssue, Report
+from proofkit.report import RankedIssue, Report
 from proofkit.reports.fault import one_line
 
 _NUMBERED = re.compile(r"(page|spread|paragraph) (\d+)")
@@ -23,6 +24,22 @@ _NOT_STORY = {
     Role.IMPRINT: "imprint page",
     Role.BACK_MATTER: "back matter",
 }
+
+
+class NamedPage(Protocol):
+    """A page as its name needs it: of a report, or of a style sheet."""
+
+    @property
+    def number(self) -> int: ...
+
+    @property
+    def label(self) -> str: ...
+
+    @property
+    def spread(self) -> int | None: ...
+
+    @property
+    def role(self) -> Role: ...
 
 
 def place(report: Report, page: int, start: int) -> str:
@@ -49,7 +66,7 @@ def also(report: Report, issue: RankedIssue) -> str:
     return f"also {preposition} {elsewhere}" if elsewhere else ""
 
 
-def page_name(page: PageReport) -> str:
+def page_name(page: NamedPage) -> str:
     """What the author calls the page, from the label that the manuscript gives it."""
     if page.role in _NOT_STORY:
         return _NOT_STORY[page.role]
