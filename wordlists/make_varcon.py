@@ -4,8 +4,8 @@ VarCon 2020.12.07 (https://github.com/en-wl/wordlist, branch v1, commit b22230cc
 tells for each spelling in which English it is preferred, a variant, or not used. Its format, its
 sources and its licence stand in ``varcon-README.txt``. The table keeps what a proofreader needs:
 
-- verified clusters up to level 70, the last that "can be found in the dictionary"; of the others,
-  which VarCon calls unchecked, those up to level 40 and the regular -ise and -ize pairs;
+- all verified clusters; of the others, which VarCon calls unchecked, those up to level 40, and the
+  regular -ise and -ize pairs up to level 70, the last that "can be found in the dictionary";
 - no rare sense that a story will not mean (the gray is a physical unit), and no possessives, which
   follow their word;
 - no whirr and no whizz: a story spells its sounds as it likes;
@@ -25,12 +25,13 @@ from dataclasses import dataclass
 from pathlib import Path
 
 HERE = Path(__file__).resolve().parent
+SOURCE = HERE / "varcon.txt"
 HIGHEST_LEVEL = 70
 HIGHEST_UNVERIFIED_LEVEL = 40
 AT_HOME = {"": 0, ".": 1, "v": 2}
 SELDOM = "V"
 # Of the rare senses, marked "(-)", those that would hide a difference that every story shows.
-FAR_SENSES = ("physical unit", "species of wheat", "code word", "british: ")
+FAR_SENSES = ("physical unit", "species of wheat", "code word", "british: ", "lesbian", "technical")
 SOUNDS = ("whir", "whiz")
 
 _HEAD = re.compile(r"^# (?P<word>.+?)(?P<verified> <verified>)? \(level (?P<level>\d+)\)")
@@ -63,6 +64,7 @@ class Line:
     level: int
     verified: bool
     far: bool
+    cluster: str = ""
 
     @property
     def words(self) -> frozenset[str]:
@@ -78,12 +80,12 @@ class Line:
     def trusted(self) -> bool:
         """Whether somebody checked the line, or its pair is regular."""
         if self.verified or self.level <= HIGHEST_UNVERIFIED_LEVEL:
-            return self.level <= HIGHEST_LEVEL
+            return True
         regular = {_Z.sub("s", word) for word in self.american} == set(self.british)
         return regular and self.level <= HIGHEST_LEVEL
 
 
-def read_line(text: str, *, level: int = 0, verified: bool = False) -> Line:
+def read_line(text: str, *, level: int = 0, verified: bool = False, cluster: str = "") -> Line:
     """Read one word line of VarCon, such as ``A Cv: center / B C: centre``."""
     forms, *remarks = re.split(r" \| ?| #", text)
     note = " ".join(remark.strip() for remark in remarks if not remark.strip().startswith("--"))
@@ -108,19 +110,21 @@ def read_line(text: str, *, level: int = 0, verified: bool = False) -> Line:
         sense=re.sub(r"<\w+>|\(-\)|\s+", " ", note).strip(),
         level=level,
         verified=verified,
-        far="(-)" in note and any(sense in note for sense in FAR_SENSES),
+        far=any(sense in note for sense in FAR_SENSES),
+        cluster=cluster,
     )
 
 
 def read_lines(path: Path) -> Iterator[Line]:
     """All word lines of VarCon that tell of American or British."""
-    level, verified = 0, False
+    level, verified, cluster = 0, False, ""
     for text in path.read_text(encoding="latin-1").splitlines():
         head = _HEAD.match(text)
         if head:
             level, verified = int(head["level"]), head["verified"] is not None
+            cluster = head["word"]
         elif text and not text.startswith("#"):
-            line = read_line(text, level=level, verified=verified)
+            line = read_line(text, level=level, verified=verified, cluster=cluster)
             if line.words:
                 yield line
 
@@ -152,7 +156,7 @@ def _in_order(forms: list[tuple[int, str]]) -> tuple[str, ...]:
 
 def main() -> None:
     """Write the table beside the list."""
-    rows = dict.fromkeys(row(line) for line in kept(read_lines(HERE / "varcon.txt")))
+    rows = dict.fromkeys(row(line) for line in kept(read_lines(SOURCE)))
     (HERE / "varcon.tsv").write_text(HEADER + "\n".join(rows) + "\n", encoding="utf-8")
 
 

@@ -49,8 +49,9 @@ class Reading:
 class Variants:
     """Spellings of the two Englishes. Words are asked for in any capitals and answered in the same."""
 
-    def __init__(self, rows: Mapping[str, tuple[str, ...]]) -> None:
+    def __init__(self, rows: Mapping[str, tuple[str, ...]], capitals: frozenset[str]) -> None:
         self._rows = rows
+        self._capitals = capitals
 
     def readings(self, word: str) -> tuple[Reading, ...]:
         """The senses of a word that has another spelling in the other English; empty for all others."""
@@ -81,6 +82,10 @@ class Variants:
         """The word as that English spells it; see ``british``."""
         return self._spelling(word, english, pos)
 
+    def takes_capital(self, word: str) -> bool:
+        """Whether it may have a capital though it is no name: Americanise."""
+        return word.lower() in self._capitals
+
     def seldom_in(self, word: str, english: English) -> bool:
         """Whether that English has the spelling but seldom uses it: "grey" in American."""
         return any(word.lower() in reading.seldom(english) for reading in self.readings(word))
@@ -103,6 +108,8 @@ class Variants:
         if any(lower in reading.forms(english) for reading in readings):
             return word
         first = {forms[0] for reading in readings if (forms := reading.forms(english))}
+        if len(first) > 1:  # calking is caulking, not caulk: the same form of the word
+            first = {form for form in first if form[-3:] == lower[-3:]}
         return cased_like(first.pop(), word) if len(first) == 1 else None
 
 
@@ -110,13 +117,17 @@ class Variants:
 def variants() -> Variants:
     """The table, loaded once (about 10 ms)."""
     rows: dict[str, list[str]] = defaultdict(list)
+    capitals = set[str]()
     for row in wordlist(_TABLE).read_text(encoding="utf-8").splitlines():
         if not row.startswith("#"):
-            forms = "/".join(row.split("\t", 5)[:5]).lower()
-            for form in dict.fromkeys(forms.split("/")):
-                rows[form].append(row)
+            forms = "/".join(row.split("\t", 5)[:5])
+            with_capital = forms != forms.lower()
+            for form in dict.fromkeys(forms.lower().split("/")):
+                rows[form].append(row.lower() if with_capital else row)
+                if with_capital:
+                    capitals.add(form)
     rows.pop("", None)
-    return Variants({form: tuple(own) for form, own in rows.items()})
+    return Variants({form: tuple(own) for form, own in rows.items()}, frozenset(capitals - {""}))
 
 
 def other_english(english: English) -> English:

@@ -15,6 +15,7 @@ import pytest
 from proofkit.settings import English
 from proofkit.words.data import wordlist
 from proofkit.words.variants import variants
+from tests.bench.varcon import traps, trials
 
 TABLE = runpy.run_path(str(wordlist("make_varcon.py")))
 CHECK_PAIRS = Path(__file__).parent / "varcon-check-pairs.tsv"
@@ -116,3 +117,22 @@ def test_verified_pairs_convert_both_ways() -> None:
     print(f"verified pairs, both ways right: {len(right)} of {len(lines)}")
     assert len(lines) > 1000
     assert len(right) / len(lines) > 0.97
+
+
+@pytest.mark.slow
+def test_mixtures_of_the_verified_clusters_are_found() -> None:
+    """Over all verified lines that differ, in sentences: the other English's form, both ways."""
+    done = [trial for trial in trials() if not trial.both_at_home]
+    for english in English:
+        own = [trial.found for trial in done if trial.english is english]
+        print(f"{english.value}: {sum(own)} of {len(own)}")
+        assert len(own) > 1200
+        assert sum(own) / len(own) >= 0.98
+
+
+def test_traps_stay_silent_and_their_other_senses_speak() -> None:
+    silent, speaking = traps()
+    assert len(silent) > 60
+    assert len(speaking) > 50
+    assert [text for text, said in silent if said] == []
+    assert [text for text, right in speaking if not right] == []

@@ -7,36 +7,11 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from proofkit.book import Book, Span
+from proofkit.checks.english._by_sense import uses_by_sense
 from proofkit.settings import English
 from proofkit.words.variants import cased_like, other_english, variants
 from proofkit.words.vocabulary import Use, Vocabulary, opens_sentence
 
-_DETERMINERS = r"(?:the|a|an|this|that|my|your|his|her|its|our|their|each|every|one|two|three|four)"
-_NUMBERS = (
-    r"(?:\d+|two|three|four|five|six|seven|eight|nine|ten|twelve|twenty|thirty|forty|fifty|"
-    r"sixty|seventy|eighty|ninety|hundred|thousand|million|few|many|several)"
-)
-_VERB_BEFORE = (
-    r"(?:(?:had|has|have|need|needs|needed|want|wants|wanted|try|tried|like|likes|liked|love|loves|"
-    r"loved|began|begin|start|started|used|time|how|and) to|must|can|could|should|would|will|let['’]s|"
-    r"I|we|they|you|don['’]t|didn['’]t)"
-)
-# spelling at home in both, the word it ought to be in that English, and what stands before it then
-_BY_NEIGHBOUR: dict[English, tuple[tuple[str, str, str], ...]] = {
-    English.BRITISH: (
-        ("tire", "tyre", _DETERMINERS + r"(?: \w+)?"),
-        (
-            "tires",
-            "tyres",
-            r"(?:the|his|her|its|their|my|our|flat|rubber|car|bike|tractor|four|two)",
-        ),
-        ("curb", "kerb", r"(?:the|a)"),
-        ("meters", "metres", _NUMBERS),
-        ("license", "licence", r"(?:a|the|my|your|his|her|our|their|driving)"),
-        ("practice", "practise", _VERB_BEFORE),
-    ),
-    English.AMERICAN: (("mum", "mom", r"(?:my|your|his|her|our|their|and)"),),
-}
 # Terms that families choose for themselves in any English.
 _KIN = frozenset({"mom", "moms", "mum", "mums"})
 _AUNTS = frozenset({"aunty", "aunties", "auntie"})
@@ -46,18 +21,20 @@ _AUNTS = frozenset({"aunty", "aunties", "auntie"})
 class ForeignUse:
     """A form at home in the other English: its places, and what it is in the book's English.
 
-    ``by_sense``: the spelling has its place in both, but not in this sense.
+    ``by_sense``: the spelling has its place in both, but not in this sense. ``why`` is empty unless more
+    is to be said than that the spelling is the other English's.
     """
 
     word: str
     better: str
     spans: tuple[Span, ...]
     by_sense: bool
+    why: str = ""
 
 
 def foreign_uses(book: Book, vocabulary: Vocabulary, english: English) -> Iterator[ForeignUse]:
     """All uses of the other English's spellings, names left out, in the book's order."""
-    found = [*_by_spelling(book, vocabulary, english), *_by_neighbour(book, english)]
+    found = [*_by_spelling(book, vocabulary, english), *_by_sense(book, english)]
     return iter(sorted(found, key=lambda use: use.spans[0]))
 
 
@@ -97,6 +74,8 @@ def _is_familys_choice(word: str, vocabulary: Vocabulary) -> bool:
 
 def _is_name(book: Book, span: Span, use: Use, vocabulary: Vocabulary) -> bool:
     """Capitals inside a sentence make a name, and so does a word the book treats as one."""
+    if variants().takes_capital(use.word):
+        return False
     if vocabulary.is_name(use.word):
         return True
     form = book.quote(span)
@@ -104,16 +83,12 @@ def _is_name(book: Book, span: Span, use: Use, vocabulary: Vocabulary) -> bool:
     return capital and not opens_sentence(book.page(span.page).prose, span.start)
 
 
-def _by_neighbour(book: Book, english: English) -> Iterator[ForeignUse]:
-    for spelling, better, before in _BY_NEIGHBOUR[english]:
-        pattern = re.compile(rf"\b{before} ({spelling})\b(?!['’]?\w)")
-        spans = tuple(
-            page.span(*match.span(1))
-            for page in book.pages
-            for match in pattern.finditer(page.prose)
-        )
-        if spans and not (spelling in _KIN and not _has(book, better)):
-            yield ForeignUse(word=spelling, better=better, spans=spans, by_sense=True)
+def _by_sense(book: Book, english: English) -> Iterator[ForeignUse]:
+    for use in uses_by_sense(book, english):
+        if not (use.word in _KIN and not _has(book, use.better)):
+            yield ForeignUse(
+                word=use.word, better=use.better, spans=use.spans, by_sense=True, why=use.why
+            )
 
 
 def _has(book: Book, word: str) -> bool:

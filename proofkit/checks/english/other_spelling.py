@@ -55,7 +55,7 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
             use.spans[0],
             check=NAME,
             tier=Tier.ERROR if plain else Tier.QUERY,
-            message=f"{_KIND[other_english(english)]}, {where}",
+            message=use.why or f"{_KIND[other_english(english)]}, {where}",
             suggestions=(use.better,),
             confidence=0.85 if plain else 0.6,
             related=use.spans[1:],
