@@ -1,0 +1,235 @@
+"""Where the book has words joined, hyphened or apart that may be one compound."""
+
+from __future__ import annotations
+
+import re
+from bisect import bisect_left
+from collections.abc import Iterator, Mapping, Set
+from dataclasses import dataclass
+
+from proofkit.analysis import Analysis, PageAnalysis, Token
+from proofkit.book import Book, Page, Span
+from proofkit.habits._sound_words import is_echo
+from proofkit.words.dictionary import Dictionary, dictionary
+from proofkit.words.lists import word_set
+from proofkit.words.two_spellings import family_by_word
+from proofkit.words.vocabulary import Vocabulary
+
+_CHAIN = re.compile(r"(?<![\w'’‑-])[^\W\d_]+(?:[-‑][^\W\d_]+)*(?![\w‑-])")
+_MARKS = re.compile(r"[-‑ \u00a0\n]+")
+# After these the two words are a verb and its particle: "look out" beside "a look-out".
+_PARTICLES = word_set(
+    "up off out in on down away over by back through round around along together ahead about to"
+)
+_PREFIXES = word_set("re un co pre non de anti mis over under out semi sub super ultra mid")
+# With a hyphen these are other words: to re-cover a chair, to recover.
+_OTHER_WITH_HYPHEN = word_set(
+    """
+    recover recovered recovering reform reformed resign resigned recount recounted recreation remark
+    remarked resent resented relay relayed react release represent reserve resort restrain recollect
+    return repose reprove redress repress research coop unionised overall overhead undertake
+    outlook overcome overcoat undone predate decoy presents present
+    """
+)
+_GREETINGS = frozenset({("good", "night"), ("good", "morning"), ("good", "bye"), ("bye", "bye")})
+_DETERMINERS = word_set(
+    """
+    a an the this that these those my your his her its our their every each some any no one two three
+    another
+    """
+)
+# An adjective and a noun that also exist as one word with its own sense: a black bird, a blackbird.
+_ADJECTIVES = word_set(
+    """
+    black blue brown green grey gray red white yellow big small high low long short hot cold dark light
+    free fresh hard soft sweet wild old young good dead strong common great grand every some any no
+    other half single double full dry wet wide deep thick thin fat
+    """
+)
+_SHORTEST_HALF = 3
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Place:
+    """One place of a compound: ``key`` its letters in the singular, ``form`` as it is written there.
+
+    ``shape`` is what stands between its words: "", "-" or " ".
+    """
+
+    key: str
+    form: str
+    shape: str
+    span: Span
+    before_noun: bool
+
+
+def key_of(compound: str) -> str:
+    """The compound's letters in lower case and in the singular: "Ice-creams" gives "icecream"."""
+    return _singular(_MARKS.sub("", compound.lower()))
+
+
+def places_in(book: Book, analysis: Analysis, wanted: Set[str]) -> Iterator[Place]:
+    """Every place of a compound that the book has with a hyphen, or as one word and as two.
+
+    ``wanted`` are keys of compounds that the author decided on: these count wherever they stand.
+    """
+    known = dictionary(analysis.english)
+    hyphened = _hyphened(analysis.vocabulary, known)
+    closed = _closed_and_apart(analysis.vocabulary, known)
+    keys = {*hyphened, *closed, *wanted}
+    for page in book.pages:
+        finder = _Finder(page=page, own=analysis.page(page.number), keys=keys, hyphened=hyphened)
+        yield from finder.places()
+
+
+def _hyphened(vocabulary: Vocabulary, known: Dictionary) -> Mapping[str, tuple[str, ...]]:
+    """The compounds that the book has with a hyphen, and their words."""
+    found = {}
+    for word in vocabulary.uses:
+        parts = tuple(word.replace("‑", "-").split("-"))
+        if len(parts) > 1 and not vocabulary.is_name(word) and _are_words(parts, known):
+            found[key_of(word)] = parts
+    return {key: parts for key, parts in found.items() if key not in _not_ours()}
+
+
+def _not_ours() -> Set[str]:
+    """Keys that are another matter, or two words."""
+    return _OTHER_WITH_HYPHEN | {key_of(word) for word in family_by_word()}
+
+
+def _are_words(parts: tuple[str, ...], known: Dictionary) -> bool:
+    """Whether all are words, not laugh-ing at a line's end, a drawled we-ell, or an echo."""
+    if parts[0] in _PREFIXES:
+        return all(len(part) >= _SHORTEST_HALF and part in known.words for part in parts[1:])
+    if is_echo(parts) or len(parts) > 2:
+        return not is_echo(parts)
+    return all(part in known.words for part in parts) and (
+        min(map(len, parts)) >= _SHORTEST_HALF or "".join(parts) in known.words
+    )
+
+
+def _closed_and_apart(vocabulary: Vocabulary, known: Dictionary) -> Set[str]:
+    """The closed words of the book whose two halves are words of the book as well."""
+    uses = vocabulary.uses
+    found = set()
+    for word in uses:
+        if not word.isalpha() or vocabulary.is_name(word):
+            continue
+        for at in range(_SHORTEST_HALF, len(word) - _SHORTEST_HALF + 1):
+            first, second = word[:at], word[at:]
+            if first in uses and (second in uses or _singular(second) in uses):
+                if first in known.words and not is_echo((first, second)):
+                    found.add(key_of(word))
+    return found - _not_ours()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Finder:
+    """Looks for the compounds ``keys`` on one page."""
+
+    page: Page
+    own: PageAnalysis
+    keys: Set[str]
+    hyphened: Mapping[str, tuple[str, ...]]
+
+    def places(self) -> Iterator[Place]:
+        """The page's places, in order; open ones only where the model sees a compound in them."""
+        starts = {token.start: at for at, token in enumerate(self.own.tokens)}
+        chains = list(_CHAIN.finditer(self.page.prose))
+        longest = max((len(parts) for parts in self.hyphened.values()), default=2)
+        for at, chain in enumerate(chains):
+            if key_of(chain[0]) in self.keys and not _is_shouted_name(chain[0]):
+                shape = "-" if "-" in chain[0] or "‑" in chain[0] else ""
+                yield self._place(chain.start(), chain.end(), shape)
+            for count in range(2, longest + 1):
+                run = chains[at : at + count]
+                if len(run) == count and self._is_open(run, starts):
+                    yield self._place(run[0].start(), run[-1].end(), " ")
+
+    def _place(self, start: int, end: int, shape: str) -> Place:
+        text = self.page.text[start:end]
+        last = bisect_left(self.own.tokens, end, key=lambda token: token.start) - 1
+        return Place(
+            key=key_of(text),
+            form=_singular(_MARKS.sub("-" if shape == "-" else " ", text.lower())),
+            shape=shape,
+            span=self.page.span(start, end),
+            before_noun=last >= 0 and self._is_before_noun(last),
+        )
+
+    def _is_before_noun(self, last: int) -> bool:
+        tokens = self.own.tokens
+        if last + 1 >= len(tokens) or tokens[last + 1].start - tokens[last].end != 1:
+            return False
+        after = tokens[last + 1]
+        return after.tag in ("NN", "NNS") or (after.pos == "ADJ" and self._is_before_noun(last + 1))
+
+    def _is_open(self, run: list[re.Match[str]], starts: Mapping[int, int]) -> bool:
+        """Whether the words of ``run``, with single spaces between them, are one compound."""
+        text = self.page.prose[run[0].start() : run[-1].end()]
+        if "-" in text or "‑" in text or not re.fullmatch(r"\w+(?:[ \u00a0\n]\w+)+", text):
+            return False
+        key = key_of(text)
+        if key not in self.keys:
+            return False
+        at = [starts.get(match.start()) for match in run]
+        if None in at or any(b != a + 1 for a, b in zip(at, at[1:], strict=False) if a is not None):
+            return False
+        first = at[0] or 0
+        words = tuple(match[0].lower() for match in run)
+        return self._does_its_work(words, first)
+
+    def _does_its_work(self, words: tuple[str, ...], first: int) -> bool:
+        tokens = self.own.tokens[first : first + len(words)]
+        if words[0] in _PREFIXES and len(words) == 2:
+            return words[0] in ("re", "co", "non", "anti", "pre", "semi", "ultra")
+        if words in _GREETINGS:
+            return not self._after_determiner(first)
+        if len(words) > 2:
+            return self._after_determiner(first)
+        if words[1] in _PARTICLES or tokens[0].tag in ("POS", "PRP$"):
+            return False
+        if tokens[1].pos == "NOUN" and _is_noun_compound(tokens[0], first + 1, self.own):
+            return True
+        return self._describes(words, first)
+
+    def _describes(self, words: tuple[str, ...], first: int) -> bool:
+        """Whether two words describe a noun after them, as their hyphened like does: a well known tale."""
+        last = self.own.tokens[first + 1]
+        return (
+            key_of("".join(words)) in self.hyphened
+            and last.tag in ("VBN", "VBG", "VBD", "JJ", "NN")
+            and self._is_before_noun(first + 1)
+            and self._after_determiner(first)
+        )
+
+    def _after_determiner(self, at: int) -> bool:
+        """Whether an article, an owner or a describing word stands before."""
+        if at == 0:
+            return False
+        before = self.own.tokens[at - 1]
+        return (
+            before.text.lower() in _DETERMINERS
+            or before.tag == "POS"
+            or before.pos in ("ADJ", "NUM")
+        )
+
+
+def _is_noun_compound(one: Token, on: int, own: PageAnalysis) -> bool:
+    """Whether the first noun leans on the second, and is no adjective."""
+    return (
+        one.text.lower() not in _ADJECTIVES
+        and one.tag in ("NN", "NNP", "JJ", "VBG", "VB", "UH")
+        and one.dep in ("compound", "nmod", "amod")
+        and (one.head == on or own.tokens[on].head == one.head)
+    )
+
+
+def _is_shouted_name(word: str) -> bool:
+    """Capitals on the second word too: Far-Away, and not BED-TIME."""
+    parts = re.split("[-‑]", word)
+    return len(parts) > 1 and parts[1][:1].isupper() and not word.isupper()
+
+
+def _singular(word: str) -> str:
+    return word[:-1] if word.endswith("s") and not word.endswith(("ss", "us", "is")) else word
