@@ -9,7 +9,7 @@ from typing import Annotated
 import typer
 
 import proofkit
-from proofkit.cli import check, engine, explain
+from proofkit.cli import check, engine, explain, stylesheet
 from proofkit.cli.streams import steady_streams
 
 app = typer.Typer(
@@ -23,6 +23,11 @@ app = typer.Typer(
 )
 app.command("check", help=check.HELP)(check.check)
 app.command("explain", short_help="Tell what a check finds, and why it matters.")(explain.explain)
+app.command(
+    "stylesheet",
+    help=stylesheet.HELP,
+    short_help="Write down what the book decided, or mostly does.",
+)(stylesheet.stylesheet)
 app.add_typer(engine.app, name="engine")
 
 

@@ -21,7 +21,7 @@ HEADINGS = {
     Part.PUNCTUATION: "Punctuation",
     Part.TYPEFACES: "Typefaces",
     Part.SOUNDS: "Sounds",
-    Part.INVENTED: "Invented words",
+    Part.INVENTED: "Invented words, and words of the speakers’ own",
     Part.QUESTIONS: "Open questions",
 }
 LEGEND = (
@@ -100,12 +100,12 @@ def how(row: Row) -> str:
     """Where the form comes from, with how often the book has it: "mostly (4 of 5)"."""
     own = len(row.places)
     total = own + sum(len(other.places) for other in row.others)
+    if row.basis is Basis.OPEN or not own:
+        return row.basis.value
     if row.basis is Basis.MOSTLY:
         return f"mostly ({own} of {total})"
     if row.basis is Basis.DECIDED and total > own:
         return f"decided ({own} of {total})"
-    if row.basis is Basis.OPEN or not own:
-        return row.basis.value
     if row.basis is Basis.ALWAYS and own == 1:
         return "once"
     return f"{row.basis.value} ({own})"

@@ -1,0 +1,63 @@
+"""From a manuscript to its style sheet: read, analyse, check, and write down what the book does."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import date
+from pathlib import Path
+
+from proofkit.analysis import Analysis
+from proofkit.book import Book
+from proofkit.checks.check import Need
+from proofkit.checks.registry import all_checks
+from proofkit.engines.analyse import Analyst
+from proofkit.engines.memory import Memory
+from proofkit.issue import Issue
+from proofkit.problem import Notice, Unusable
+from proofkit.progress import Progress, silent
+from proofkit.ranking import asked_where_unsure, without_rivals
+from proofkit.readers.language import looks_english
+from proofkit.readers.read import read
+from proofkit.settings import Choices, Settings, settings_for
+from proofkit.stylesheet.ground import Ground
+from proofkit.stylesheet.make import style_sheet_of
+from proofkit.stylesheet.sheet import StyleSheet
+from proofkit.words.english import english_of
+from proofkit.words.vocabulary import vocabulary_of
+
+
+def style_sheet(
+    path: Path, *, memory: Memory, made: date, progress: Progress = silent
+) -> StyleSheet:
+    """The style sheet of one manuscript, as it stands on the day ``made``.
+
+    The grammar engine is not needed for it. If the language model fails, the sheet lacks what needs
+    it, and its notices say so. Raises Unusable if the manuscript or its settings can't be used.
+    """
+    settings = settings_for(path, Choices())
+    book = read(path)
+    if not looks_english(book):
+        raise Unusable(
+            f"“{path}” doesn’t seem to be in English, and proofkit knows no other language."
+        )
+    english = settings.english or english_of(book, vocabulary_of(book))
+    with Analyst(memory=memory, progress=progress) as analyst:
+        [analysis] = analyst.analyse([(book, english)], language_model=True, grammar_engine=False)
+        notices = [*(Notice(text=remark) for remark in book.remarks), *analyst.notices]
+    issues = asked_where_unsure(without_rivals(_issues(book, analysis, settings, notices)))
+    ground = Ground(book=book, analysis=analysis, settings=settings, issues=tuple(issues))
+    return style_sheet_of(ground, made=made, notices=notices)
+
+
+def _issues(
+    book: Book, analysis: Analysis, settings: Settings, notices: list[Notice]
+) -> Iterator[Issue]:
+    """What the checks find that do without the grammar engine: a slip is no habit of the book."""
+    for check in all_checks():
+        if Need.GRAMMAR_ENGINE in check.needs:
+            continue
+        try:
+            yield from list(check.find(book, analysis, settings))
+        except Exception:  # noqa: BLE001 - one broken check must not cost the author the sheet
+            text = f"The check {check.name} failed on this manuscript; the others went on."
+            notices.append(Notice(text=text, unchecked=True))

@@ -1,0 +1,83 @@
+"""What the rows of a style sheet are read from, and how a habit becomes a row."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from proofkit.analysis import Analysis
+from proofkit.book import Book, Span
+from proofkit.habits.usage import Usage
+from proofkit.issue import Issue
+from proofkit.settings import Settings
+from proofkit.style import Style
+from proofkit.stylesheet.sheet import Basis, Other, Row
+
+# Below two to one, a habit is none: the checks ask the author, and so does the sheet.
+_CLEAR = 2
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Ground:
+    """A book, what is known of it, what its author decided, and what the checks found in it.
+
+    A place that an issue calls wrong is no habit, and no word of the book's own.
+    """
+
+    book: Book
+    analysis: Analysis
+    settings: Settings
+    issues: Sequence[Issue] = ()
+
+    @property
+    def style(self) -> Style:
+        """The author's decisions."""
+        return self.settings.style
+
+    def issue_at(self, span: Span, families: Sequence[str] = ()) -> Issue | None:
+        """The first issue (of these families of checks, if any are named) that touches a place."""
+        return next(
+            (
+                issue
+                for issue in self.issues
+                if (not families or issue.check.partition("/")[0] in families)
+                and any(touch(span, place) for place in (issue.span, *issue.related))
+            ),
+            None,
+        )
+
+
+def row_of(usage: Usage, decided: str | None, *, term: str = "", note: str = "") -> Row | None:
+    """The row of one matter; None where the book doesn't do it and nobody decided.
+
+    Where the book has two forms nearly as often as each other, the row is open. ``term`` stands for
+    the usage's matter; a word's row has no other term than the word itself.
+    """
+    ordered = sorted(usage.places, key=lambda form: (-usage.count(form), usage.places[form][:1]))
+    ordered = [form for form in ordered if usage.count(form)]
+    form = decided or (ordered[0] if ordered else None)
+    if form is None:
+        return None
+    basis = Basis.DECIDED if decided else _basis([usage.count(one) for one in ordered])
+    known = "" if basis is Basis.OPEN else form
+    return Row(
+        term=term or known or usage.matter,
+        form=known,
+        basis=basis,
+        places=() if basis is Basis.OPEN else tuple(usage.places.get(form, ())),
+        others=tuple(
+            Other(form=one, places=tuple(usage.places[one])) for one in ordered if one != known
+        ),
+        note=note,
+    )
+
+
+def _basis(counts: Sequence[int]) -> Basis:
+    if len(counts) == 1:
+        return Basis.ALWAYS
+    return Basis.MOSTLY if counts[0] >= _CLEAR * counts[1] else Basis.OPEN
+
+
+def touch(one: Span, other: Span) -> bool:
+    """Whether two places share a character."""
+    return one.page == other.page and one.start < other.end and other.start < one.end

@@ -1,0 +1,131 @@
+"""The names of a style sheet: characters, places, things, each with where it comes first and last."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterator, Mapping, Sequence
+
+from proofkit.book import Span
+from proofkit.habits.names import Kind, Named, names_of
+from proofkit.stylesheet.ground import Ground
+from proofkit.stylesheet.sheet import Basis, Other, Part, Row, Section
+from proofkit.words.alike import plain
+
+PARTS = {Kind.CHARACTER: Part.CHARACTERS, Kind.PLACE: Part.PLACES, Kind.THING: Part.THINGS}
+
+# What these families call a slip in a name is no name.
+_NAME_SLIPS = ("consistency", "spelling", "marks", "english")
+
+
+def name_sections(ground: Ground) -> tuple[Section, ...]:
+    """The characters, the places and the things with a name, in the order in which the book brings them.
+
+    A spelling that a check calls a slip stands beside the name that it should be. A name that was
+    decided is there even if this draft doesn't have it.
+    """
+    named = names_of(ground.book, ground.analysis)
+    slips, sound = _sorted_out(ground, named)
+    rows: dict[Kind, list[Row]] = defaultdict(list)
+    for one in sound:
+        rows[one.kind].append(_row(ground, one, slips.get(one.name, ())))
+    rows[Kind.CHARACTER] += _decided_and_absent(ground, named)
+    return tuple(
+        Section(part=part, rows=tuple(rows[kind])) for kind, part in PARTS.items() if rows[kind]
+    )
+
+
+def _sorted_out(
+    ground: Ground, named: Sequence[Named]
+) -> tuple[Mapping[str, list[Other]], list[Named]]:
+    """The misspelt names by the name that they should be, and the names that stand."""
+    slips: dict[str, list[Other]] = defaultdict(list)
+    sound = []
+    for one in named:
+        meant = _meant(ground, one, named)
+        if meant is None:
+            sound.append(one)
+        elif meant != one.name:
+            slips[meant].append(Other(form=one.name, places=one.spans))
+    return slips, sound
+
+
+def _meant(ground: Ground, one: Named, named: Sequence[Named]) -> str | None:
+    """The name that should stand wherever this one stands, if a check says so; itself if it is no name."""
+    found = [ground.issue_at(span, _NAME_SLIPS) for span in one.spans]
+    if not all(found) or one.name in ground.style.names:
+        return None
+    issue = found[0]
+    if issue is None or not issue.suggestions:
+        return None
+    read = one.name.replace(issue.quote, issue.suggestions[0])
+    others = [other.name for other in named if other is not one]
+    return next((name for name in others if _is_part(read, name)), one.name)
+
+
+def _is_part(short: str, full: str) -> bool:
+    """Whether all words of the one are words of the other: Tock, Mr Tock."""
+    return bool(short.split()) and set(_words(short)) <= set(_words(full))
+
+
+def _row(ground: Ground, one: Named, slips: Sequence[Other]) -> Row:
+    decided = next((name for name in ground.style.names if _same(name, one)), None)
+    form = decided or one.name
+    # Mr. Tock beside Mr Tock is another way to write it; Tock alone is but shorter.
+    rivals = {
+        f: spans
+        for f, spans in one.forms.items()
+        if f != form and plain_form(f) == plain_form(form)
+    }
+    short = [f for f in one.forms if f != form and f not in rivals]
+    places = tuple(sorted(s for f in (form, *short) for s in one.forms.get(f, ())))
+    others = (*(Other(form=f, places=spans) for f, spans in rivals.items()), *slips)
+    basis = Basis.DECIDED if decided else Basis.MOSTLY if others else Basis.ALWAYS
+    return Row(
+        term=form, form=form, basis=basis, places=places, others=others, note=_note(one, short)
+    )
+
+
+def _same(decided: str, one: Named) -> bool:
+    return any(plain_form(decided) == plain_form(form) for form in (one.name, *one.forms))
+
+
+def plain_form(name: str) -> str:
+    """The name without capitals, accents and points: forms that agree in it are one name."""
+    return plain(name.lower()).replace(".", "").replace("-", " ")
+
+
+def _words(name: str) -> Iterator[str]:
+    return iter(plain_form(name).split())
+
+
+def _note(one: Named, short: Sequence[str]) -> str:
+    pronouns = sorted(one.pronouns, key=lambda word: -len(one.pronouns[word]))
+    called = f"also called {_listed(short)}" if short else ""
+    return "; ".join(filter(None, (" or ".join(pronouns), called)))
+
+
+def _listed(names: Sequence[str]) -> str:
+    *first, last = names
+    return f"{', '.join(first)} and {last}" if first else last
+
+
+def _decided_and_absent(ground: Ground, named: Sequence[Named]) -> Iterator[Row]:
+    for name in ground.style.names:
+        if not any(_same(name, one) for one in named):
+            places = _places(ground, name)
+            note = "" if places else "not in this draft"
+            yield Row(term=name, form=name, basis=Basis.DECIDED, places=places, note=note)
+
+
+def _places(ground: Ground, name: str) -> tuple[Span, ...]:
+    """Where the words of a name stand, for a name that is not seen as one."""
+    return tuple(
+        page.span(at, at + len(name)) for page in ground.book.pages for at in _all(page.prose, name)
+    )
+
+
+def _all(text: str, part: str) -> Iterator[int]:
+    at = text.find(part)
+    while at >= 0:
+        yield at
+        at = text.find(part, at + len(part))

@@ -1,0 +1,110 @@
+"""Sounds, invented words, and what is set apart by its type: italics, capitals."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+
+from proofkit.book import Role, Span
+from proofkit.habits.names import names_of
+from proofkit.habits.sounds import sound_usages
+from proofkit.habits.usage import Usage
+from proofkit.stylesheet.ground import Ground, row_of
+from proofkit.stylesheet.own_sounds import own_sounds
+from proofkit.stylesheet.sheet import Basis, Part, Row, Section
+from proofkit.words.confirm import words_to_confirm
+from proofkit.words.dictionary import dictionary
+from proofkit.words.vocabulary import WORD
+
+_MOST_QUOTED = 60  # characters of an italic passage that are quoted
+_DECIDE_ITALICS = (
+    "Whether italics stand for thoughts, sounds, titles or stress, proofkit can’t tell: "
+    "decide it, and write it here."
+)
+_NO_ITALICS = (
+    "No italics are seen in this file. Decide how thoughts, sounds and titles are to be set."
+)
+
+
+def sound_rows(ground: Ground) -> tuple[Row, ...]:
+    """Every sound with its spelling, in alphabetical order."""
+    usages = sound_usages(ground.book, ground.analysis)
+    heard = {span for usage in usages for spans in usage.places.values() for span in spans}
+    own = (
+        Usage(matter=word, places={word: spans})
+        for word, spans in own_sounds(ground, heard).items()
+    )
+    rows = (_sound(ground, usage) for usage in (*usages, *own))
+    return tuple(sorted((row for row in rows if row), key=lambda row: row.term))
+
+
+def _sound(ground: Ground, usage: Usage) -> Row | None:
+    words = {word.lower(): word for word in ground.style.words}
+    decided = next((words[form] for form in usage.places if form in words), None)
+    row = row_of(usage, decided)
+    if row and row.basis is Basis.OPEN:
+        return replace(row, term=" or ".join(sorted(usage.places)))
+    return row
+
+
+def invented_rows(ground: Ground, sounds: Sequence[Row]) -> tuple[Row, ...]:
+    """The words that no dictionary has and that are neither names nor sounds, most used first."""
+    vocabulary = ground.analysis.vocabulary
+    taken = {
+        part.lower()
+        for one in names_of(ground.book, ground.analysis)
+        for form in one.forms
+        for part in form.split()
+    }
+    heard = {span for row in sounds for spans in _all_places(row) for span in spans}
+    raised = [issue.span for issue in ground.issues]
+    known = dictionary(ground.analysis.english)
+    rows = []
+    for found in words_to_confirm(ground.book, vocabulary, known, raised=raised):
+        use = vocabulary.use(found.word.strip("'’‘"))
+        if use is None or use.word in taken or set(use.spans) <= heard:
+            continue
+        rows.append(Row(term=found.word, form=found.word, basis=Basis.ALWAYS, places=use.spans))
+    return tuple(rows)
+
+
+def _all_places(row: Row) -> Iterator[tuple[Span, ...]]:
+    yield row.places
+    for other in row.others:
+        yield other.places
+
+
+def typefaces(ground: Ground, habits: Sequence[Row]) -> Section:
+    """What is in italics and what in capitals, with what only a person can say of it."""
+    rows = (*habits, *_italics(ground), *_capitals(ground))
+    italic = any(page.emphasis for page in ground.book.story_pages)
+    return Section(
+        part=Part.TYPEFACES, rows=rows, remark=_DECIDE_ITALICS if italic else _NO_ITALICS
+    )
+
+
+def _italics(ground: Ground) -> Iterator[Row]:
+    places: dict[str, list[Span]] = defaultdict(list)
+    for page in ground.book.story_pages:
+        for start, end in page.emphasis:
+            words = " ".join(page.prose[start:end].split())
+            if words:
+                places[words].append(page.span(start, end))
+    for words, spans in places.items():
+        shown = words if len(words) <= _MOST_QUOTED else words[: _MOST_QUOTED - 1].rstrip() + "…"
+        yield Row(term="in italics", form=shown, basis=Basis.ALWAYS, places=tuple(spans))
+
+
+def _capitals(ground: Ground) -> Iterator[Row]:
+    """Words in capitals for loudness: words that are no abbreviations."""
+    known = dictionary(ground.analysis.english)
+    places: dict[str, list[Span]] = defaultdict(list)
+    for page in ground.book.pages:
+        if page.role is Role.STORY:
+            for match in WORD.finditer(page.prose):
+                word = match.group()
+                if len(word) > 2 and word.isupper() and word not in known.abbreviations:
+                    places[word].append(page.span(*match.span()))
+    for word, spans in places.items():
+        yield Row(term="in capitals", form=word, basis=Basis.ALWAYS, places=tuple(spans))
