@@ -12,10 +12,14 @@ from proofkit.book import Book, Page, Span
 # A run of three or more is a rule across the page or a word that is left out.
 _DASH = re.compile(r"(?P<before>[ ]?)(?P<rule>(?<![-–—―])(?:[—―]|–|--?)(?![-–—―]))(?P<after>[ ]?)")
 _RULES = {"—": "em rule", "―": "em rule", "–": "en rule", "-": "hyphen", "--": "two hyphens"}
-_CLOSING = "\"'”’»)]"
-_OPENING = "\"'“‘«(["
-_LINE_END = ("", "\n")
-# Em rules and two hyphens are closed up unless they say otherwise.
+_MARKS = "\"'”’»)]"
+_NO_WORD = ("", "\n", ",", ".", "?", "!", ";", ":")
+_BRACKETS = ("—", "–", "-", "(", "[")
+_STRAIGHT = ('"', "'")
+_OPENING = ("“", "‘", "«", "(", "[")
+_WORD_BEFORE = re.compile(r"\w+$")
+_WORD_AFTER = re.compile(r"\w+")
+_NEAR = 30  # characters
 ONE_SIDED = "a space on one side"
 
 
@@ -38,19 +42,27 @@ def dashes(book: Book) -> Iterator[Dash]:
 
 
 def _dash(page: Page, match: re.Match[str]) -> Dash | None:
-    left = page.prose[match.start() - 1 : match.start()] if match.start() else ""
-    right = page.prose[match.end() : match.end() + 1]
-    spaced = (bool(match["before"]), bool(match["after"]))
-    if left.strip() == "" or _inside_word(page, match, left, right):
+    prose = page.prose
+    left = prose[match.start() - 1 : match.start()] if match.start() else ""
+    right = prose[match.end() : match.end() + 1]
+    if not left.strip() or _opens(prose, match.start() - 1) or _inside_word(prose, match):
         return None
-    breaks_off = right in _CLOSING or right in _LINE_END or right in ",.?!;:"
+    spaced = (bool(match["before"]), bool(match["after"]))
+    breaks_off = right in _NO_WORD or (right in _MARKS and not _opens(prose, match.end()))
+    if spaced == (False, True) and right.isupper():
+        return None  # two lines of verse that were joined
     if breaks_off:
         # What stands after it is no word, so only the space before it says anything.
         spaced = (spaced[0], spaced[0])
-        if match["rule"] == "-":
-            return None
+    if _is_hyphen(match["rule"], right, spaced, breaks_off=breaks_off):
+        return None
     form = _form(match["rule"], spaced)
     return Dash(span=page.span(*match.span()), form=form, breaks_off=breaks_off)
+
+
+def _is_hyphen(rule: str, right: str, spaced: tuple[bool, bool], *, breaks_off: bool) -> bool:
+    """Whether a hyphen is no more than that: it has no spaces, or ends a line."""
+    return rule == "-" and not (right in _MARKS if breaks_off else all(spaced))
 
 
 def _form(rule: str, spaced: tuple[bool, bool]) -> str:
@@ -59,19 +71,22 @@ def _form(rule: str, spaced: tuple[bool, bool]) -> str:
     return f"spaced {_RULES[rule]}" if spaced[0] else _RULES[rule]
 
 
-def _inside_word(page: Page, match: re.Match[str], left: str, right: str) -> bool:
-    """A hyphen in a compound, a range, a stutter, a route: no dash between words."""
-    closed = not (match["before"] or match["after"])
-    if left.isdigit() and right.isdigit():
+def _opens(prose: str, at: int) -> bool:
+    """Whether the character is a mark or bracket that opens: what stands inside it comes after."""
+    own, before, after = (prose[max(0, i) : max(0, i + 1)] for i in (at, at - 1, at + 1))
+    if own in _OPENING:
         return True
-    if match["rule"] == "-" and not (match["before"] and match["after"]):
+    return own in _STRAIGHT and (not before.strip() or before in _BRACKETS) and after.isalnum()
+
+
+def _inside_word(prose: str, match: re.Match[str]) -> bool:
+    """A range, a route, a stutter: no dash between words."""
+    if prose[match.start() - 1].isdigit() and prose[match.end() : match.end() + 1].isdigit():
         return True
-    if closed and left in _OPENING:
-        return True
-    before = re.search(r"\w+$", page.prose[max(0, match.start() - 30) : match.start()])
-    after = re.match(r"\w+", page.prose[match.end() : match.end() + 30])
-    if not closed or before is None or after is None:
+    before = _WORD_BEFORE.search(prose, max(0, match.start() - _NEAR), match.start())
+    after = _WORD_AFTER.match(prose, match.end())
+    if match["before"] or match["after"] or before is None or after is None:
         return False
     if match["rule"] == "–" and before[0][0].isupper() and after[0][0].isupper():
         return True
-    return after[0].lower().startswith(before[0].lower()) and match["rule"] != "--"
+    return match["rule"] != "--" and after[0].lower().startswith(before[0].lower())

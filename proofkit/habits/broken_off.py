@@ -20,6 +20,8 @@ FORMS = (
     "spaced em rule",
     "two hyphens",
     "spaced two hyphens",
+    "hyphen",
+    "spaced hyphen",
 )
 
 

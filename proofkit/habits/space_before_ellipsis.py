@@ -13,6 +13,8 @@ from proofkit.habits.usage import Usage
 MATTER = "space-before-ellipsis"
 FORMS = ("no space", "a space")
 
+_AFTER_STOP = (",", "!", "?")
+
 
 def usage(book: Book, analysis: Analysis) -> Usage:  # noqa: ARG001 - every matter takes both
     """Every ellipsis that comes after words in its line, with the space before it."""
@@ -22,9 +24,11 @@ def usage(book: Book, analysis: Analysis) -> Usage:  # noqa: ARG001 - every matt
 def _places(book: Book) -> Iterator[tuple[str, Span]]:
     for own in ellipses(book):
         text = book.page(own.span.page).prose
+        if len(own.text.replace(" ", "")) > 3:
+            continue  # a full stop comes first, closed up in any book
         spaced = own.before == " "
         before = text[own.span.start - 1 - spaced : own.span.start - spaced]
         # After a stop the points stand for words left out, and have their space.
-        if before.isalnum() or (not spaced and before in "\"'”’,!?"):
+        if before.isalnum() or (not spaced and before in _AFTER_STOP):
             start = own.span.start - spaced
             yield FORMS[spaced], Span(page=own.span.page, start=start, end=own.span.end)
