@@ -1,9 +1,9 @@
 """Verbs in -ise and verbs in -ize, mixed.
 
 What it finds
-    In a British book, realise beside organize. Both endings are good British English, but a book
-    keeps to one. Words that have only one spelling (surprise, exercise, advertise, prize) don't
-    count.
+    In a British book, realise beside organize, or either against your style sheet. Both endings are
+    good British English, but a book keeps to one. Words that have only one spelling (surprise,
+    exercise, advertise, prize) don't count.
 
 Why a reader minds
     Few children will see it. The publisher's copy-editor will, and has to ask which one you mean.
@@ -23,8 +23,10 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from proofkit.analysis import Analysis
-from proofkit.book import Book, Span
+from proofkit.book import Book
 from proofkit.checks.check import Need
+from proofkit.checks.english._certainty import how_often
+from proofkit.habits.endings import FORMS, ISE, MATTER, usage
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import English, Settings
 from proofkit.words.variants import variants
@@ -35,26 +37,24 @@ NEEDS = frozenset({Need.TEXT})
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
     """One issue for the book, on the ending that it has less often; -ize if they are equal."""
-    if analysis.english is not English.BRITISH:
+    decided = settings.style.form(MATTER)
+    if decided not in FORMS and analysis.english is not English.BRITISH:
         return
-    spans: dict[str, list[Span]] = {"ise": [], "ize": []}
-    for word, use in analysis.vocabulary.uses.items():
-        partner = variants().ise_ize(word)
-        if partner and not analysis.vocabulary.is_name(word):
-            # They differ in one letter, and s comes before z.
-            spans["ise" if word < partner else "ize"] += use.spans
-    if not (spans["ise"] and spans["ize"]):
+    own = usage(book, analysis)
+    form = decided if decided in FORMS else own.usual or ISE
+    odd = own.against(form)
+    if not odd or (decided not in FORMS and not own.count(form)):
         return
-    fewer, more = ("ise", "ize") if len(spans["ise"]) < len(spans["ize"]) else ("ize", "ise")
-    first, *others = sorted(spans[fewer])
-    count = len(spans[more])
+    even = own.count(form) == len(odd)
     yield issue_at(
         book,
-        first,
+        odd[0],
         check=NAME,
-        tier=Tier.QUERY,
-        message=f"elsewhere the book has -{more} ({count} {'time' if count == 1 else 'times'})",
-        suggestions=(variants().ise_ize(book.quote(first)) or "",),
-        confidence=0.8,
-        related=others,
+        tier=Tier.ERROR if decided else Tier.QUERY,
+        message=f"your style sheet has {form}"
+        if decided
+        else f"elsewhere the book has {form} ({how_often(own.count(form))})",
+        suggestions=(variants().ise_ize(book.quote(odd[0])) or "",),
+        confidence=0.9 if decided else 0.6 if even else 0.8,
+        related=odd[1:],
     )

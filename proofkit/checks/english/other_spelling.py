@@ -3,7 +3,8 @@
 What it finds
     A word spelt as in American English in a British book, or the other way round. The English is
     the one you chose; if you chose none, the one that most of the book's spellings, words and marks are at home in.
-    Spellings that both have (axe, realize, towards) are left alone, and so are names.
+    Spellings that both have (axe, realize, towards) are left alone, and so are names, and words that
+    your style sheet has in that spelling.
 
 Why a reader minds
     A book is in one English. A lone "color" looks like a slip, and an adult reading aloud stops.
@@ -26,29 +27,27 @@ from collections.abc import Iterator
 from proofkit.analysis import Analysis
 from proofkit.book import Book
 from proofkit.checks.check import Need
+from proofkit.checks.english._certainty import in_the_book, is_sure
 from proofkit.checks.english._senses import foreign_uses
+from proofkit.habits.endings import MATTER, ending_of
+from proofkit.habits.past_forms import WORDS
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import English, Settings
-from proofkit.words.english import votes
 from proofkit.words.variants import other_english, variants
 
 NAME = "english/other-spelling"
 NEEDS = frozenset({Need.TEXT})
 
 _KIND = {English.BRITISH: "a British spelling", English.AMERICAN: "an American spelling"}
-_BOOK = {English.BRITISH: "British", English.AMERICAN: "American"}
 
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
     """One issue a word, with its other places as related."""
     english = analysis.english
-    sure = settings.english is not None or votes(book, analysis.vocabulary).clear
-    where = (
-        f"in a book in {_BOOK[english]} English"
-        if sure
-        else f"and the rest of the book seems {_BOOK[english]}"
-    )
+    sure, where = is_sure(book, analysis, settings), in_the_book(book, analysis, settings)
     for use in foreign_uses(book, analysis.vocabulary, english):
+        if _is_decided(use.word, settings):
+            continue
         plain = sure and not use.by_sense and not _tolerated(use.word, english)
         yield issue_at(
             book,
@@ -60,6 +59,16 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
             confidence=0.85 if plain else 0.6,
             related=use.spans[1:],
         )
+
+
+def _is_decided(word: str, settings: Settings) -> bool:
+    """Whether the style sheet has the word so, or it is told by a check of its own."""
+    style = settings.style
+    return (
+        word in WORDS
+        or word in {own.lower() for own in (*style.words, *style.names)}
+        or (style.form(MATTER) is not None and ending_of(word) is not None)
+    )
 
 
 def _tolerated(word: str, english: English) -> bool:
