@@ -11,7 +11,7 @@ _SHORTEST = 4
 _MOST = 2
 # Endings that make another word of a name: its plural, its people, its pet form, its language.
 _OTHER_WORD = re.compile(r"(?:s|es|n|an|ian|ish|[a-z]?y|[a-z]?ie|[a-z]?ee|in|ina|ita|ette|['’].*)$")
-# Letters that English writes for one sound, longest first.
+# Letters that English writes for one sound, in the order in which they are looked for.
 _SAME_SOUND = (
     ("ph", "f"),
     ("ck", "k"),
@@ -22,6 +22,11 @@ _SAME_SOUND = (
     ("z", "s"),
     ("y", "i"),
     ("h", ""),
+    ("ie", "i"),
+    ("ee", "i"),
+    ("ea", "i"),
+    ("oo", "u"),
+    ("ou", "u"),
 )
 
 

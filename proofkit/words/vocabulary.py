@@ -13,6 +13,9 @@ from proofkit.book import Book, Span
 WORD = re.compile(r"[^\W\d_]+(?:['’\-‑][^\W\d_]+)*")
 _OPENERS = " \t\n\"'“‘(«[–—-…"
 _CLOSERS = "”’)»"
+# The point of "Mr. Tock" ends no sentence.
+_ENDS_IN_TITLE = re.compile(r"(?<![\w'’])(?:Mr|Mrs|Ms|Dr|Prof|St|Capt)\.$")
+_LONGEST_TITLE = 6  # characters, with the one before it
 _ENDERS = ".!?:…"  # and the empty string: a text's own beginning
 
 
@@ -116,6 +119,8 @@ def opens_sentence(text: str, at: int) -> bool:
     skipped = text[before:at]
     # After “Stop!” a capital may open a sentence; after “Stop,” it can't.
     last = text[max(0, before - 2) : before].rstrip(_CLOSERS)
+    if _ENDS_IN_TITLE.search(text[max(0, before - _LONGEST_TITLE) : before]):
+        return False
     return last[-1:] in _ENDERS or "\n" in skipped or skipped.strip() != ""
 
 

@@ -19,121 +19,122 @@ When to let it stand
 
 from __future__ import annotations
 
-import re
-from collections import defaultdict
-from collections.abc import Iterable, Iterator
-from itertools import combinations
+from collections.abc import Iterator, Sequence
 
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Span
 from proofkit.checks.check import Need
-from proofkit.words.alike import alike, plain, same_but_for_accents, sounds_alike
+from proofkit.checks.consistency._name_pairs import likelihood, similar
 from proofkit.issue import Issue, Tier, issue_at
-from proofkit.settings import English, Settings
-from proofkit.words.dictionary import dictionary
-from proofkit.words.frequency import zipf
-from proofkit.words.vocabulary import Use
+from proofkit.settings import Settings
+from proofkit.words.alike import same_but_for_accents
+from proofkit.words.dictionary import Dictionary, dictionary
+from proofkit.words.vocabulary import WORD, Use
 
 NAME = "consistency/name-spelt-two-ways"
 NEEDS = frozenset({Need.TEXT})
 
-_SEVERAL = 3
-_SHORTEST = 3
-_COMMON_WORD = 2.5
+_SHORTEST = 2
+_SHORT_TITLES = ("mr", "mrs", "ms", "dr")
+_CONTRACTIONS = tuple(
+    mark + ending for mark in "'’" for ending in ("t", "s", "m", "d", "ll", "re", "ve", "")
+)
 
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
     """One issue for each seldom spelling, with its other places as related."""
-    names = [use for use in analysis.vocabulary.uses.values() if _is_name(use)]
+    words = dictionary(analysis.english)
+    decided = _decided(settings)
+    names = [use for use in analysis.vocabulary.uses.values() if _may_be_a_name(use)]
     best: dict[str, tuple[float, int, Use, Use]] = {}
-    for pair in _similar(names):
-        seldom, usual = sorted(pair, key=lambda use: (use.count, -use.spans[0].page))
-        found = (_likelihood(book, seldom, usual, analysis.english), usual.count, seldom, usual)
+    for pair in similar(names):
+        seldom, usual = _ordered(pair, decided)
+        if seldom.word in decided or not (
+            usual.word in decided or _is_surely_a_name(usual, seldom, words)
+        ):
+            continue
+        found = (likelihood(book, seldom, usual, words), usual.count, seldom, usual)
         if found[0] and found[:2] > best.get(seldom.word, (0.0, 0))[:2]:
             best[seldom.word] = found
-    for confidence, count, seldom, usual in best.values():
-        yield _issue(book, seldom.spans, usual.usual_form, count, confidence)
+    for confidence, _, seldom, usual in best.values():
+        yield _spelling(book, seldom, usual, decided, confidence)
     for use in names:
-        yield from _odd_capitals(book, use)
+        yield from _odd_capitals(book, use, decided)
 
 
-def _similar(names: Iterable[Use]) -> Iterator[tuple[Use, Use]]:
-    """All pairs that may be one name; only names with the same first letter are compared."""
-    by_letter: dict[str, list[Use]] = defaultdict(list)
-    for use in names:
-        by_letter[plain(use.word)[0]].append(use)
-    for same in by_letter.values():
-        for one, other in combinations(same, 2):
-            if abs(len(one.word) - len(other.word)) <= 2 and (
-                same_but_for_accents(one.word, other.word) or alike(one.word, other.word)
-            ):
-                yield one, other
+def _decided(settings: Settings) -> dict[str, str]:
+    """The words of the names that the author decided, by their lower-case form."""
+    words = (word for name in settings.style.names for word in WORD.findall(name))
+    return {word.lower(): word for word in words if word[0].isupper()}
 
 
-def _issue(book: Book, spans: tuple[Span, ...], usual: str, count: int, confidence: float) -> Issue:
-    times = "once" if count == 1 else f"{count} times"
+def _ordered(pair: tuple[Use, Use], decided: dict[str, str]) -> Sequence[Use]:
+    """The one to doubt, and the one to follow: the decided one, else the more frequent."""
+    return sorted(pair, key=lambda use: (use.word in decided, use.count, -use.spans[0].page))
+
+
+def _may_be_a_name(use: Use) -> bool:
+    """Mostly with a capital, and no contraction: a name that is also a word may be in lower case."""
+    return (
+        len(use.word) >= _SHORTEST
+        and use.usual_form[0].isupper()
+        and use.count >= 2 * use.lower
+        and use.word not in _SHORT_TITLES
+        and not use.word.endswith(_CONTRACTIONS)
+    )
+
+
+def _is_surely_a_name(use: Use, other: Use, words: Dictionary) -> bool:
+    """Capitals inside sentences show it, or that no English word is spelt so but for accents."""
+    if use.capitals_inside >= max(1, use.lower):
+        return True
+    known = use.word in words.words and not same_but_for_accents(use.word, other.word)
+    return not use.lower and use.count > 1 and not known
+
+
+def _spelling(
+    book: Book, seldom: Use, usual: Use, decided: dict[str, str], confidence: float
+) -> Issue:
+    odd = tuple(span for span in seldom.spans if book.quote(span)[0].isupper())
+    if usual.word in decided:
+        form = decided[usual.word]
+        return _issue(book, odd, form, f"your style sheet has {form}", max(confidence, 0.85))
+    return _issue(
+        book, odd, usual.usual_form, _elsewhere(usual.usual_form, usual.count), confidence
+    )
+
+
+def _elsewhere(form: str, count: int) -> str:
+    return f"elsewhere the book has {form} ({'once' if count == 1 else f'{count} times'})"
+
+
+def _issue(
+    book: Book, spans: tuple[Span, ...], form: str, message: str, confidence: float
+) -> Issue:
     return issue_at(
         book,
         spans[0],
         check=NAME,
         tier=Tier.ERROR if confidence >= 0.7 else Tier.QUERY,
-        message=f"elsewhere the book has {usual} ({times})",
-        suggestions=(usual,),
+        message=message,
+        suggestions=(form,),
         confidence=confidence,
         related=spans[1:],
     )
 
 
-def _is_name(use: Use) -> bool:
-    """Always with a capital, and no contraction; the usual spelling of a pair must also show one inside a sentence."""
-    return (
-        use.lower == 0
-        and len(use.word) >= _SHORTEST
-        and use.usual_form[0].isupper()
-        and not set("'’") & set(use.word)
-    )
-
-
-def _is_shout(use: Use) -> bool:
-    """Whether it is wholly in capitals, or a drawn-out sound: Aaargh, Brrr."""
-    return use.usual_form.isupper() or re.search(r"(.)\1\1", use.word) is not None
-
-
-def _likelihood(book: Book, seldom: Use, usual: Use, english: English) -> float:
-    """How likely it is that both are one name; 0 where nothing speaks for it."""
-    if not usual.capitals_inside or _is_shout(usual) or _are_together(book, seldom, usual):
-        return 0.0
-    if same_but_for_accents(seldom.word, usual.word):
-        return 0.85
-    if usual.count < max(2, _SEVERAL * seldom.count - 1):
-        return 0.0
-    words = dictionary(english)
-    if zipf(seldom.word) >= _COMMON_WORD and seldom.word in words.words:
-        return 0.0
-    if words.is_name(seldom.usual_form):
-        strangers = not set(seldom.pages) & set(usual.pages)
-        return 0.5 if sounds_alike(seldom.word, usual.word) and strangers else 0.0
-    return 0.8 if seldom.count == 1 and usual.count >= _SEVERAL else 0.6
-
-
-def _are_together(book: Book, one: Use, other: Use) -> bool:
-    """Whether they are joined ("Demi and Demo"), or share more than one page."""
-    pair = "|".join(re.escape(use.word) for use in (one, other))
-    joined = re.compile(rf"(?i)\b({pair})(?:,| and| or|,? and| &| to| with)+ (?:{pair})\b")
-    for page in one.pages:
-        match = joined.search(book.page(page).prose)
-        if match and match[1].lower() != match[0].lower().split()[-1]:
-            return True
-    return len(set(one.pages) & set(other.pages)) > 1
-
-
-def _odd_capitals(book: Book, use: Use) -> Iterator[Issue]:
-    """McTavish and Mctavish."""
-    forms = [form for form in use.forms if not form.isupper()]
-    if len(forms) == 2 and all(form[0].isupper() for form in forms):
-        usual = max(forms, key=lambda form: use.forms[form])
-        if use.forms[usual] > min(use.forms[form] for form in forms):
-            odd = tuple(
-                span for span in use.spans if book.quote(span) not in (usual, usual.upper())
-            )
-            yield _issue(book, odd, usual, use.forms[usual], 0.8)
+def _odd_capitals(book: Book, use: Use, decided: dict[str, str]) -> Iterator[Issue]:
+    """McTavish and Mctavish; capitals for the whole word only shout."""
+    forms = [form for form in use.forms if form[0].isupper() and not form.isupper()]
+    follow = decided.get(use.word) or max(forms, key=lambda form: use.forms[form], default="")
+    others = [form for form in forms if form != follow]
+    if not others:
+        return
+    if use.word in decided:
+        message, confidence = f"your style sheet has {follow}", 0.9
+    elif use.forms[follow] > max(use.forms[form] for form in others):
+        message, confidence = _elsewhere(follow, use.forms[follow]), 0.8
+    else:
+        return
+    odd = tuple(span for span in use.spans if book.quote(span) in others)
+    yield _issue(book, odd, follow, message, confidence)
