@@ -80,13 +80,14 @@ def with_keys(book: Book, issues: Iterable[Issue]) -> tuple[Issue, ...]:
     seen: Counter[str] = Counter()
     keyed = []
     for issue in in_order:
-        matter = _matter(book, issue)
+        matter = matter_of(book, issue)
         seen[matter] += 1
-        keyed.append(replace(issue, key=_key(f"{matter}\x1f{seen[matter]}")))
+        keyed.append(replace(issue, key=key_of(matter, seen[matter])))
     return tuple(keyed)
 
 
-def _matter(book: Book, issue: Issue) -> str:
+def matter_of(book: Book, issue: Issue) -> str:
+    """What an issue's key is made from, but for the count: its check, its words and their neighbours."""
     text = book.page(issue.span.page).text
     start, end = issue.span.start, issue.span.end
     before = _WORD.findall(text, max(0, start - _EARSHOT), start)[-_NEIGHBOURS:]
@@ -95,8 +96,10 @@ def _matter(book: Book, issue: Issue) -> str:
     return "\x1f".join([issue.check, quote, *before, "\x1e", *after])
 
 
-def _key(matter: str) -> str:
-    number = int.from_bytes(hashlib.sha256(matter.encode()).digest()[:8], "big")
+def key_of(matter: str, count: int) -> str:
+    """The key of the ``count``th issue, from 1, about a matter."""
+    digest = hashlib.sha256(f"{matter}\x1f{count}".encode()).digest()
+    number = int.from_bytes(digest[:8], "big")
     letters = []
     for _ in range(_KEY_LENGTH):
         number, index = divmod(number, len(_KEY_LETTERS))

@@ -23,7 +23,9 @@ from proofkit.checks.registry import all_checks
 from proofkit.engines.address import checked_address
 from proofkit.engines.memory import Memory
 from proofkit.engines.note import EngineNote
+from proofkit.habits.matters import MATTERS
 from proofkit.issue import Issue, with_keys
+from proofkit.own_file import OwnFile, read_own_file
 from proofkit.problem import Notice, Unusable
 from proofkit.progress import Progress, silent
 from proofkit.ranking import asked_where_unsure, ranked, without_rivals
@@ -32,7 +34,10 @@ from proofkit.readers.read import read
 from proofkit.reading.bands import band_named
 from proofkit.reading.measure import BookReading, measure
 from proofkit.report import Report, report_of
-from proofkit.settings import Choices, English, Settings, settings_for
+from proofkit.rulings.decisions import checked_style, refuse_contradictions
+from proofkit.rulings.judging import Judgement, judged
+from proofkit.rulings.ruling import Ruling, idle_sentence, rulings_in
+from proofkit.settings import Choices, English, Settings, own_file_of, settings_in
 from proofkit.words.confirm import WordToConfirm, words_to_confirm
 from proofkit.words.data import wordlist
 from proofkit.words.dictionary import dictionary
@@ -48,11 +53,16 @@ _BOOKS = "books"
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Outcome:
-    """What became of one manuscript: a report, or the sentence that says why there is none."""
+    """What became of one manuscript: a report, or the sentence that says why there is none.
+
+    ``book`` is the manuscript as read, and ``issues`` all that was found in it, let stand or not.
+    """
 
     path: Path
     report: Report | None = None
     problem: str | None = None
+    book: Book | None = None
+    issues: tuple[Issue, ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -71,6 +81,7 @@ class Findings:
 class _Task:
     book: Book
     settings: Settings
+    rulings: tuple[Ruling, ...]
     key: bytes
 
 
@@ -90,14 +101,16 @@ def check_manuscripts(
         found |= _found(new, memory, progress)
     for path, task in zip(paths, tasks, strict=True):
         if isinstance(task, _Task):
-            yield Outcome(path=path, report=_report(task, found[task.key]))
+            own = found[task.key]
+            report = _report(task, own)
+            yield Outcome(path=path, report=report, book=task.book, issues=own.issues)
         else:
             yield Outcome(path=path, problem=task)
 
 
 def _task(path: Path, asked: Choices, memory: Memory) -> _Task | str:
     try:
-        settings = settings_for(path, asked)
+        settings, rulings = _decided(read_own_file(own_file_of(path)), asked)
         band_named(settings.age_band)
         if settings.grammar_server:
             checked_address(settings.grammar_server)
@@ -106,7 +119,20 @@ def _task(path: Path, asked: Choices, memory: Memory) -> _Task | str:
         return str(problem)
     if not looks_english(book):
         return f"“{path}” doesn’t seem to be in English, and proofkit knows no other language."
-    return _Task(book=book, settings=settings, key=_digest(book, settings))
+    # A ruling, the title and the companions change nothing that a check finds in the book.
+    asking = replace(settings, title="", series=())
+    return _Task(book=book, settings=settings, rulings=rulings, key=_digest(book, asking))
+
+
+def _decided(own: OwnFile | None, asked: Choices) -> tuple[Settings, tuple[Ruling, ...]]:
+    """The book's settings and the author's rulings, none against another."""
+    settings, rulings = settings_in(own, asked), rulings_in(own)
+    if own is None:
+        return settings, rulings
+    forms = {matter.name: matter.forms for matter in MATTERS}
+    settings = replace(settings, style=checked_style(own, settings.style, forms))
+    refuse_contradictions(own, settings.style, rulings)
+    return settings, rulings
 
 
 def _book(path: Path, memory: Memory) -> Book:
@@ -214,13 +240,22 @@ def _examine(
 
 
 def _report(task: _Task, found: Findings) -> Report:
+    ruled = judged(task.book, ranked(task.book, found.issues), task.rulings)
+    title = task.settings.title or task.book.title
     return report_of(
-        task.book,
-        ranked(task.book, found.issues),
+        replace(task.book, title=title),
+        ruled.open,
+        let_stand=((each.issue, each.ruling.because) for each in ruled.let_stand),
         english=found.english,
         age_band=task.settings.age_band,
         words_to_confirm=found.words_to_confirm,
         reading=found.reading,
         engines=found.engines,
-        notices=found.notices,
+        notices=(*found.notices, *_idle(ruled, found)),
     )
+
+
+def _idle(ruled: Judgement, found: Findings) -> Iterator[Notice]:
+    """A line about the rulings that match nothing, unless what they are about may not have been checked."""
+    if ruled.idle and not any(notice.unchecked for notice in found.notices):
+        yield Notice(text=idle_sentence(ruled.idle))

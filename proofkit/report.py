@@ -76,8 +76,18 @@ class RankedIssue:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class LetStand:
+    """An issue that the author lets stand, and ``because`` of what, or ""."""
+
+    issue: RankedIssue
+    because: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Report:
     """Everything that a run found out about one manuscript; ``issues`` by rank.
+
+    ``let_stand`` are the issues that the author rules right; their ranks follow those of the open ones.
 
     ``words_to_confirm`` are those that no dictionary has and that are taken for the book's own.
     """
@@ -90,6 +100,7 @@ class Report:
     words_to_confirm: tuple[WordToConfirm, ...]
     reading: BookReading
     notices: tuple[Notice, ...] = ()
+    let_stand: tuple[LetStand, ...] = ()
 
     @property
     def errors(self) -> tuple[RankedIssue, ...]:
@@ -107,7 +118,7 @@ class Report:
         return not any(notice.unchecked for notice in self.notices)
 
 
-def report_of(
+def report_of(  # noqa: PLR0913 - a report is made of that many things
     book: Book,
     issues: Iterable[Issue],
     *,
@@ -117,8 +128,13 @@ def report_of(
     reading: BookReading,
     engines: Iterable[EngineNote],
     notices: Iterable[Notice] = (),
+    let_stand: Iterable[tuple[Issue, str]] = (),
 ) -> Report:
-    """The report of a book whose ``issues`` come ranked and with their keys."""
+    """The report of a book whose ``issues`` come ranked and with their keys.
+
+    So do those ``let_stand``, each with the author's reason for it.
+    """
+    ranked = tuple(_in_its_rank(rank, issue) for rank, issue in enumerate(issues, 1))
     readings = {page.page: page for page in reading.pages}
     return Report(
         manuscript=Manuscript(
@@ -144,10 +160,14 @@ def report_of(
             )
             for page in book.pages
         ),
-        issues=tuple(_in_its_rank(rank, issue) for rank, issue in enumerate(issues, 1)),
+        issues=ranked,
         words_to_confirm=tuple(words_to_confirm),
         reading=reading,
         notices=(*(Notice(text=remark) for remark in book.remarks), *notices),
+        let_stand=tuple(
+            LetStand(issue=_in_its_rank(rank, issue), because=because)
+            for rank, (issue, because) in enumerate(let_stand, len(ranked) + 1)
+        ),
     )
 
 

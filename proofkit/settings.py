@@ -1,27 +1,38 @@
-"""What the author chose for a book: its English, its age band, where the grammar engine is.
+"""What the author chose for a book: its English, its age band, its style, its companions.
 
 A file ``proofkit.toml`` in the manuscript's folder may hold the book's own choices:
 
-    english = "british"           # or "american"; without it, proofkit finds out from the book
+    title = "The Clockmaker's Goose"
+    english = "british"           # or "american"; "auto", or nothing: proofkit finds out from the book
     age-band = "picture"
+    series = ["../book 1", "../book 2/goose.docx"]
     grammar-server = "http://localhost:8081"
+
+    [style]
+    dash = "spaced en rule"
+    names = ["Mr Tock"]
+    words = ["bedtime"]
 
 What is asked for on the command line comes before what stands in the file.
 """
 
 from __future__ import annotations
 
-import tomllib
+import difflib
 from dataclasses import dataclass, field
 from enum import StrEnum
 from pathlib import Path
 
+from proofkit.own_file import FILE_NAME, OwnFile, read_own_file
 from proofkit.problem import Unusable
 from proofkit.style import Style
 
-FILE_NAME = "proofkit.toml"
 USUAL_AGE_BAND = "picture"
-_NAMES = ("english", "age-band", "grammar-server")
+AUTO = "auto"  # the English: to be found out from the book
+
+_TEXTS = ("title", "english", "age-band", "grammar-server")
+_NAMES = (*_TEXTS, "series", "style", "stet")
+_STYLE_LISTS = ("names", "words")
 
 
 class English(StrEnum):
@@ -42,12 +53,16 @@ class Settings:
 
     ``grammar_server`` is the address of a grammar engine that already runs, or None for our own.
     ``style`` holds the author's decisions, which come before what the book mostly does.
+    ``title`` is the book's title where the author gave one, else "". ``series`` names folders or
+    manuscripts of other books that this one must agree with.
     """
 
     english: English | None = None
     age_band: str = USUAL_AGE_BAND
     grammar_server: str | None = None
     style: Style = field(default_factory=Style)
+    title: str = ""
+    series: tuple[Path, ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -59,45 +74,94 @@ class Choices:
     grammar_server: str | None = None
 
 
+def own_file_of(manuscript: Path) -> Path:
+    """Where the own file of a manuscript's book is, or would be."""
+    return manuscript.parent / FILE_NAME
+
+
 def settings_for(manuscript: Path, asked: Choices) -> Settings:
     """The settings of the book that ``manuscript`` is a draft of.
 
-    Raises Unusable, naming the file and the line or the name at fault, if proofkit.toml is broken.
+    Raises Unusable, naming the file and the line at fault, if proofkit.toml is broken.
     """
-    own = _own_settings(manuscript.parent / FILE_NAME)
+    return settings_in(read_own_file(own_file_of(manuscript)), asked)
+
+
+def settings_in(own: OwnFile | None, asked: Choices) -> Settings:
+    """The settings that a book's own file gives, after what was asked for. Raises Unusable as above."""
+    if own is None:
+        return Settings(
+            english=asked.english,
+            age_band=asked.age_band or USUAL_AGE_BAND,
+            grammar_server=asked.grammar_server,
+        )
+    _refuse_strangers(own)
+    texts = {name: _text(own, name) for name in _TEXTS if name in own.values}
     return Settings(
-        english=asked.english or _english(own),
-        age_band=asked.age_band or own.get("age-band", USUAL_AGE_BAND),
-        grammar_server=asked.grammar_server or own.get("grammar-server"),
+        english=asked.english or _english(own, texts.get("english", AUTO)),
+        age_band=asked.age_band or texts.get("age-band", USUAL_AGE_BAND),
+        grammar_server=asked.grammar_server or texts.get("grammar-server"),
+        style=_style(own),
+        title=texts.get("title", "").strip(),
+        series=tuple(own.path.parent / other for other in _list(own, "series")),
     )
 
 
-def _own_settings(path: Path) -> dict[str, str]:
-    try:
-        values = tomllib.loads(path.read_text(encoding="utf-8"))
-    except FileNotFoundError:
-        return {}
-    except tomllib.TOMLDecodeError as error:
-        raise Unusable(
-            f"{path} can't be read: {error}. Mend that place, then check again."
-        ) from error
-    except (OSError, UnicodeDecodeError) as error:
-        raise Unusable(
-            f"{path} can't be read. Check that it is a text file you may open."
-        ) from error
-    for name in _NAMES:
-        if not isinstance(values.get(name, ""), str):
-            raise Unusable(f'In {path}, {name} must be in quotation marks, as in {name} = "…".')
-    return {name: values[name] for name in _NAMES if name in values}
+def _refuse_strangers(own: OwnFile) -> None:
+    """A name that is misspelt would be obeyed by nobody, and nobody would know."""
+    for name in own.values:
+        if name not in _NAMES:
+            near = difflib.get_close_matches(name.replace("_", "-"), _NAMES, n=1)
+            hint = f"Did you mean {near[0]}?" if near else f"There are {', '.join(_NAMES)}."
+            raise Unusable(f"{own.at(own.line_of(name))}: there is no setting “{name}”. {hint}")
 
 
-def _english(own: dict[str, str]) -> English | None:
-    named = own.get("english", "auto")
-    if named == "auto":
+def _text(own: OwnFile, name: str, table: str = "") -> str:
+    value = _values(own, table).get(name)
+    if not isinstance(value, str):
+        raise Unusable(
+            f'{own.at(own.line_of(name, table))}: {name} must be in quotation marks, as in {name} = "…".'
+        )
+    return value
+
+
+def _list(own: OwnFile, name: str, table: str = "") -> tuple[str, ...]:
+    value = _values(own, table).get(name, [])
+    if not isinstance(value, list) or not all(isinstance(item, str) for item in value):
+        raise Unusable(
+            f"{own.at(own.line_of(name, table))}: {name} must be a list of words in quotation marks, "
+            f'as in {name} = ["…", "…"].'
+        )
+    return tuple(dict.fromkeys(item.strip() for item in value if item.strip()))
+
+
+def _values(own: OwnFile, table: str) -> dict[str, object]:
+    if not table:
+        return dict(own.values)
+    value = own.values.get(table, {})
+    if not isinstance(value, dict):
+        raise Unusable(
+            f"{own.at(own.line_of(table))}: {table} must be a table, that is, [{table}] on a line of its own."
+        )
+    return value
+
+
+def _english(own: OwnFile, named: str) -> English | None:
+    if named == AUTO:
         return None
     try:
         return English(named)
     except ValueError:
         raise Unusable(
-            f'In {FILE_NAME}, english is "{named}": it can be "british", "american" or "auto".'
+            f"{own.at(own.line_of('english'))}: english is “{named}”, and it can be “british”, "
+            "“american” or “auto”."
         ) from None
+
+
+def _style(own: OwnFile) -> Style:
+    matters = [matter for matter in _values(own, "style") if matter not in _STYLE_LISTS]
+    return Style(
+        forms={matter: _text(own, matter, "style") for matter in matters},
+        names=_list(own, "names", "style"),
+        words=_list(own, "words", "style"),
+    )

@@ -72,6 +72,13 @@ def check(
             help="Show at most N rows of the table: 25 in a window; 0 for all.",
         ),
     ] = None,
+    *,
+    show_stet: Annotated[
+        bool,
+        typer.Option(
+            "--show-stet", help="Show the rows that you let stand, too, after the others."
+        ),
+    ] = False,
 ) -> Exit:
     """Check manuscripts, and hand over the reports. HELP is what the author reads of it."""
     # Only now: help must not wait for the engines' libraries.
@@ -90,5 +97,6 @@ def check(
             format=format_,
             output=output,
             limit=limit,
+            show_stet=show_stet,
         )
     )

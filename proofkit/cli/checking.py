@@ -27,6 +27,7 @@ class Request:
     format: Format | None = None
     output: str | None = None
     limit: int | None = None
+    show_stet: bool = False
 
 
 def check_all(request: Request) -> Exit:
@@ -72,9 +73,9 @@ def _delivery(request: Request, manuscripts: tuple[Path, ...]) -> Delivery:
     several = len(manuscripts) > 1
     if request.output is not None:
         files = targets(request.output, manuscripts, format_.ending)
-        return Files(format_, files, request.limit)
+        return Files(format_, files, request.limit, show_stet=request.show_stet)
     if format_ is Format.TABLE:
-        return Screen(request.limit, several=several)
+        return Screen(request.limit, several=several, show_stet=request.show_stet)
     return Pipe(format_, several=several)
 
 

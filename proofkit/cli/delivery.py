@@ -32,17 +32,19 @@ class Delivery(Protocol):
 class Screen:
     """Tables on standard output, one after another: set out for a terminal, plain for a pipe."""
 
-    def __init__(self, limit: int | None, *, several: bool) -> None:
+    def __init__(self, limit: int | None, *, several: bool, show_stet: bool = False) -> None:
         self._limit = limit
         self._several = several
+        self._show_stet = show_stet
 
     def take(self, path: Path, report: Report) -> None:
         if self._several:
             print(f"\n== {path} ==\n")
         if sys.stdout.isatty():
-            _show(report, ROWS if self._limit is None else self._limit)
+            _show(report, ROWS if self._limit is None else self._limit, show_stet=self._show_stet)
         else:
-            print(as_plain(report, limit=self._limit or 0), end="", flush=True)
+            plain = as_plain(report, limit=self._limit or 0, show_stet=self._show_stet)
+            print(plain, end="", flush=True)
 
     def close(self) -> None:
         """Everything is out already."""
@@ -75,10 +77,18 @@ class Pipe:
 class Files:
     """Each report in a file of its own, and a line on standard output that says where."""
 
-    def __init__(self, format_: Format, targets: Mapping[Path, Path], limit: int | None) -> None:
+    def __init__(
+        self,
+        format_: Format,
+        targets: Mapping[Path, Path],
+        limit: int | None,
+        *,
+        show_stet: bool = False,
+    ) -> None:
         self._format = format_
         self._targets = targets
         self._limit = limit or 0
+        self._show_stet = show_stet
 
     def take(self, path: Path, report: Report) -> None:
         target = self._targets[path]
@@ -93,22 +103,22 @@ class Files:
             return as_json(report)
         if self._format is Format.CSV:
             return (_BYTE_ORDER_MARK + as_csv([report])).encode()
-        return _set_out(report, self._limit).encode()
+        return _set_out(report, self._limit, show_stet=self._show_stet).encode()
 
 
-def _show(report: Report, limit: int) -> None:
+def _show(report: Report, limit: int, *, show_stet: bool) -> None:
     # Loaded here: data for programs doesn't wait for it.
     from proofkit.cli.screen import console_on  # noqa: PLC0415
     from proofkit.reports.terminal.show import show  # noqa: PLC0415
 
-    show(report, console_on(sys.stdout), limit=limit)
+    show(report, console_on(sys.stdout), limit=limit, show_stet=show_stet)
 
 
-def _set_out(report: Report, limit: int) -> str:
+def _set_out(report: Report, limit: int, *, show_stet: bool) -> str:
     """The report as on a terminal, in black alone."""
     from proofkit.cli.screen import sheet  # noqa: PLC0415 - as above
     from proofkit.reports.terminal.show import show  # noqa: PLC0415 - as above
 
     text = io.StringIO()
-    show(report, sheet(text, _FILE_WIDTH), limit=limit)
+    show(report, sheet(text, _FILE_WIDTH), limit=limit, show_stet=show_stet)
     return "".join(f"{line.rstrip()}\n" for line in text.getvalue().splitlines())

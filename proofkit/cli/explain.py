@@ -38,7 +38,7 @@ def explain(
         return Exit.CLEAN
     named = check_named(asked)
     if named is None:
-        raise Unusable(_unknown(asked, check_names()))
+        raise Unusable(unknown_check(asked, check_names()))
     print(_page(named))
     return Exit.CLEAN
 
@@ -71,7 +71,8 @@ def _lines(checks: Iterable[Check]) -> Iterable[str]:
         )
 
 
-def _unknown(asked: str, names: Sequence[str]) -> str:
+def unknown_check(asked: str, names: Sequence[str]) -> str:
+    """What to say where there is no check of that name: which ones are meant, perhaps."""
     near = difflib.get_close_matches(asked, names, n=3, cutoff=0.5)
     near = near or [name for name in names if asked in name][:3]
     if near:

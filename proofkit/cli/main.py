@@ -9,7 +9,7 @@ from typing import Annotated
 import typer
 
 import proofkit
-from proofkit.cli import check, engine, explain, stylesheet
+from proofkit.cli import begin, check, engine, explain, stet, stylesheet
 from proofkit.cli.streams import steady_streams
 
 app = typer.Typer(
@@ -21,7 +21,9 @@ app = typer.Typer(
     pretty_exceptions_enable=False,
     context_settings={"help_option_names": ["-h", "--help"]},
 )
+app.command("begin", help=begin.HELP)(begin.begin)
 app.command("check", help=check.HELP)(check.check)
+app.command("stet", help=stet.HELP)(stet.stet)
 app.command("explain", short_help="Tell what a check finds, and why it matters.")(explain.explain)
 app.command(
     "stylesheet",

@@ -8,6 +8,7 @@ from pathlib import PurePath
 from proofkit.reading.bands import band_named
 from proofkit.report import RankedIssue, Report
 from proofkit.reports.fault import one_line
+from proofkit.reports.keys import short_keys
 from proofkit.reports.places import pages_named
 from proofkit.settings import English
 from proofkit.words.confirm import WordToConfirm
@@ -51,12 +52,11 @@ def about(report: Report) -> str:
 
 
 def tally(report: Report) -> str:
-    """How much was found, in both tiers."""
+    """How much was found, in both tiers, and how much of it the author let stand before."""
     errors, queries = len(report.errors), len(report.queries)
-    if not errors and not queries:
-        return "No errors to mend, no queries to think about"
     line = f"{_or_no(errors, 'error')} to mend, {_or_no(queries, 'query')} to think about"
-    return line[0].upper() + line[1:]
+    earlier = f"; {len(report.let_stand):,} let stand earlier" if report.let_stand else ""
+    return f"{line[0].upper()}{line[1:]}{earlier}"
 
 
 def held_back(hidden: tuple[RankedIssue, ...], report: Report) -> Advice:
@@ -67,10 +67,26 @@ def held_back(hidden: tuple[RankedIssue, ...], report: Report) -> Advice:
     )
 
 
+def let_stand(report: Report) -> Advice:
+    """How many rows the table leaves out because they are to stand, and how to see them."""
+    return Advice(
+        sentence=f"{counted(len(report.let_stand), 'row')} let stand. To see what",
+        command=f"proofkit check {quoted(report.manuscript.path)} --show-stet",
+    )
+
+
 def confirmable(report: Report, word: WordToConfirm) -> str:
     """A word that is taken for the book's own, how often it stands there, and where."""
     where = pages_named(report, word.pages)
     return f"{word.word} ({word.count}{', on ' + where if where else ''})"
+
+
+def more_about(report: Report) -> Advice:
+    """Where to read more about the first row; the report must have one."""
+    first = (*report.errors, *report.queries)[0]
+    return Advice(
+        sentence=f"More about no. {first.rank}", command=f"proofkit explain {first.check}"
+    )
 
 
 def next_step(report: Report) -> Advice:
@@ -78,18 +94,20 @@ def next_step(report: Report) -> Advice:
     if not report.complete:
         return Advice(sentence=_next_when_incomplete(report))
     if report.errors:
-        first = report.errors[0]
-        return Advice(
-            sentence=f"Next: mend {_numbers(report.errors)} in your manuscript, save it, then check it "
-            f"again. More about no. {first.rank}",
-            command=f"proofkit explain {first.check}",
-        )
+        mend = f"Next: mend {_numbers(report.errors)} in your manuscript, save it, then check it again."
+        return Advice(sentence=f"{mend} To let one stand", command=_stet(report))
     if report.queries:
         decide = (
             f"Next: nothing must change. Decide {_numbers(report.queries)} as the story wants it."
         )
-        return Advice(sentence=f"{decide} {_LAST_WORD}")
+        return Advice(sentence=f"{decide} {_LAST_WORD} To let one stand", command=_stet(report))
     return Advice(sentence=f"Next: there is nothing more to ask. {_LAST_WORD}")
+
+
+def _stet(report: Report) -> str:
+    """The command that lets a row stand, with the key of a likely one: the first query, or the last error."""
+    likely = report.queries[0] if report.queries else report.errors[-1]
+    return f"proofkit stet {quoted(report.manuscript.path)} {short_keys(report)[likely.key]}"
 
 
 def _next_when_incomplete(report: Report) -> str:

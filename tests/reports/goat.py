@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
+from types import MappingProxyType
 
 from proofkit.book import Book, Page, Paragraph, Role, Span
 from proofkit.engines.note import EngineNote
@@ -182,12 +183,18 @@ def goat(
     notices: tuple[Notice, ...] = (),
     path: str = "Goat manuscript.docx",
     title: str = "The Lighthouse Goat",
+    let_stand: Mapping[str, str] = MappingProxyType({}),
 ) -> Report:
-    """The report on the goat's book, with all of its slips unless other issues are given."""
+    """The report on the goat's book, with all of its slips unless other issues are given.
+
+    ``let_stand`` has the checks whose slips the author lets stand, and the reason for each.
+    """
     of = of or book(*SPREADS, paginated=paginated, path=path, title=title)
+    found = _keyed(of, slips(of) if issues is None else tuple(issues))
     return report_of(
         of,
-        _keyed(of, slips(of) if issues is None else tuple(issues)),
+        [issue for issue in found if issue.check not in let_stand],
+        let_stand=[(i, let_stand[i.check]) for i in found if i.check in let_stand],
         english=English.BRITISH,
         age_band="picture",
         words_to_confirm=tuple(_words_to_confirm(of)),

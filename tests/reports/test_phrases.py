@@ -1,7 +1,16 @@
 from __future__ import annotations
 
 from proofkit.problem import Notice
-from proofkit.reports.phrases import about, counted, held_back, next_step, quoted, tally, title
+from proofkit.reports.phrases import (
+    about,
+    counted,
+    held_back,
+    more_about,
+    next_step,
+    quoted,
+    tally,
+    title,
+)
 from proofkit.reports.shown import rows_shown
 from tests.reports.goat import SPREADS, book, goat, slips
 
@@ -40,10 +49,25 @@ def test_the_tally_names_both_tiers() -> None:
     assert tally(goat(issues=())) == "No errors to mend, no queries to think about"
 
 
+def test_the_tally_counts_what_was_let_stand() -> None:
+    line = tally(goat(let_stand={"grammar/its": ""}))
+    assert line == "7 errors to mend, 2 queries to think about; 1 let stand earlier"
+
+
 def test_with_errors_the_next_step_is_to_mend_them() -> None:
     step = next_step(goat())
     assert "mend no. 1 to 8 in your manuscript" in step.sentence
-    assert step.command == "proofkit explain grammar/confused-words"
+    assert str(more_about(goat())).endswith("no. 1: proofkit explain grammar/confused-words")
+
+
+def test_the_way_to_let_one_stand_has_the_key_of_a_row() -> None:
+    report = goat()
+    mister = report.queries[0].key
+    command = f'proofkit stet "Goat manuscript.docx" {mister[:4]}'
+    assert next_step(report).command == command
+    assert next_step(goat(issues=ERRORS[:2])).command.endswith(goat().issues[1].key[:4])
+    assert next_step(goat(issues=QUERIES)).command == command
+    assert not next_step(goat(issues=())).command
 
 
 def test_with_queries_alone_nothing_must_change() -> None:

@@ -4,10 +4,10 @@ from proofkit.problem import Notice
 from proofkit.reports.plain import as_plain
 from tests.reports.goat import SPREADS, book, goat, slip
 
-HEADS = "no.\ttier\tplace\tfor\tread\twhy\tcheck"
+HEADS = "no.\ttier\tplace\tfor\tread\twhy\tcheck\tkey"
 
 
-def test_a_row_is_seven_cells_with_tabs_between() -> None:
+def test_a_row_is_eight_cells_with_tabs_between() -> None:
     lines = as_plain(goat()).splitlines()
     rows = lines[lines.index(HEADS) + 1 :][:10]
     assert rows[1].split("\t") == [
@@ -18,8 +18,9 @@ def test_a_row_is_seven_cells_with_tabs_between() -> None:
         "the",
         "a word twice",
         "repetition/doubled-word",
+        goat().issues[1].key,
     ]
-    assert all(row.count("\t") == 6 for row in rows)
+    assert all(row.count("\t") == 7 for row in rows)
 
 
 def test_it_begins_with_the_book_and_ends_with_what_to_do_next() -> None:
@@ -56,3 +57,22 @@ def test_all_rows_are_there_unless_fewer_are_asked_for() -> None:
     some = as_plain(goat(), limit=4)
     assert "6 more rows held back" in some
     assert "two spaces" not in some
+
+
+def test_what_is_let_stand_is_counted_and_shown_on_request() -> None:
+    report = goat(
+        let_stand={"repetition/doubled-word": "as Nell’s mother says it", "grammar/its": ""}
+    )
+    plain = as_plain(report).splitlines()
+    assert plain[1] == "6 errors to mend, 2 queries to think about; 2 let stand earlier"
+    at = plain.index(
+        '2 rows let stand. To see what: proofkit check "Goat manuscript.docx" --show-stet'
+    )
+    assert plain[at - 1].startswith("8\tquery")
+    shown = as_plain(report, show_stet=True).splitlines()
+    assert [line.split("\t")[:3] for line in shown if "\tstet\t" in line] == [
+        ["9", "stet", "spread 2"],
+        ["10", "stet", "spread 9"],
+    ]
+    assert "a word twice; let stand: as Nell’s mother says it" in "\n".join(shown)
+    assert not [line for line in shown if "--show-stet" in line]

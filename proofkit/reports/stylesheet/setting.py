@@ -15,7 +15,7 @@ HEADINGS = {
     Part.ENGLISH: "English and dictionary",
     Part.CHARACTERS: "Characters",
     Part.PLACES: "Places",
-    Part.THINGS: "Things with a name",
+    Part.THINGS: "Other names",
     Part.WORDS: "Words, A to Z",
     Part.NUMBERS: "Numbers, dates and times",
     Part.PUNCTUATION: "Punctuation",

@@ -6,37 +6,56 @@ from rich.console import Console
 from rich.text import Text
 
 from proofkit.report import Report
-from proofkit.reports.phrases import Advice, about, confirmable, held_back, next_step, tally, title
+from proofkit.reports.phrases import (
+    Advice,
+    about,
+    confirmable,
+    held_back,
+    let_stand,
+    more_about,
+    next_step,
+    tally,
+    title,
+)
 from proofkit.reports.shown import MOST_WORDS, rows_shown
 from proofkit.reports.terminal.reading import reading_section
 from proofkit.reports.terminal.table import issue_table
 from proofkit.reports.terminal.theme import INK, STRONG
 
 
-def show(report: Report, console: Console, *, limit: int) -> None:
-    """Print the report; ``limit`` is how many rows of the table are shown, 0 for all."""
+def show(report: Report, console: Console, *, limit: int, show_stet: bool = False) -> None:
+    """Print the report; ``limit`` is how many rows of the table are shown, 0 for all.
+
+    With ``show_stet`` the rows let stand come after the others.
+    """
     console.print(Text.assemble((title(report), STRONG), f": {about(report)}"))
     console.print(Text(tally(report)))
     for notice in report.notices:
         console.print(Text.assemble(("Note: ", INK), notice.text))
-    _show_issues(report, console, limit)
+    _show_issues(report, console, limit, show_stet=show_stet)
     _show_words(report, console)
     console.print()
     for line in reading_section(report, console.width, bars=console.encoding.startswith("utf")):
         console.print(line)
     console.print()
+    if report.issues:
+        _advise(console, more_about(report), INK)
     _advise(console, next_step(report), STRONG)
 
 
-def _show_issues(report: Report, console: Console, limit: int) -> None:
-    if not report.issues:
+def _show_issues(report: Report, console: Console, limit: int, *, show_stet: bool) -> None:
+    if not report.issues and not report.let_stand:
         return
     shown, hidden = rows_shown(report, limit)
+    stands = report.let_stand if show_stet else ()
     console.print()
-    for part in issue_table(report, shown, console.width):
-        console.print(part)
+    if shown or stands:
+        for part in issue_table(report, shown, console.width, stands=stands):
+            console.print(part)
     if hidden:
         _advise(console, held_back(hidden, report), INK)
+    if report.let_stand and not show_stet:
+        _advise(console, let_stand(report), INK)
 
 
 def _show_words(report: Report, console: Console) -> None:

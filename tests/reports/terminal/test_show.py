@@ -21,7 +21,9 @@ HERE = Path(__file__).parent
 ESCAPE = re.compile(r"\x1b\[[\d;]*m")
 
 
-def screen(report: Report, width: int, *, limit: int = 25, colour: bool = False) -> str:
+def screen(
+    report: Report, width: int, *, limit: int = 25, colour: bool = False, show_stet: bool = False
+) -> str:
     text = io.StringIO()
     console = Console(
         file=text,
@@ -33,7 +35,7 @@ def screen(report: Report, width: int, *, limit: int = 25, colour: bool = False)
         legacy_windows=False,
         _environ={},
     )
-    show(report, console, limit=limit)
+    show(report, console, limit=limit, show_stet=show_stet)
     return text.getvalue()
 
 
@@ -139,3 +141,35 @@ def test_where_else_a_matter_stands_is_said_at_every_width(width: int) -> None:
     found = slip(of, "Clip-clop", "Clip clop", check="spelling/slip", message="a slip", also=again)
     text = " ".join(screen(goat(of, issues=(found,)), width).split())
     assert "(also on spreads 7 and 8)" in text
+
+
+@pytest.mark.parametrize("width", [50, 72, 80, 99, 100, 120])
+def test_every_row_has_its_key_at_every_width(width: int) -> None:
+    report = goat(let_stand={"grammar/its": "so says the goat"})
+    words = screen(report, width, show_stet=True).split()
+    for issue in report.issues:
+        assert words.count(issue.key[:4]) == (2 if issue is report.queries[0] else 1), issue
+    assert words.count(report.let_stand[0].issue.key[:4]) == 1
+
+
+@pytest.mark.parametrize("width", [50, 80, 120])
+def test_what_is_let_stand_comes_last_with_its_reason_where_it_is_asked_for(width: int) -> None:
+    report = goat(let_stand={"grammar/its": "so says the goat"})
+    without = " ".join(screen(report, width).split())
+    assert "›It’s‹" not in without
+    assert "1 row let stand. To see what: proofkit check" in without
+    shown = screen(report, width, show_stet=True)
+    assert shown.index("Queries to think about") < shown.index("Let stand") < shown.index("›It’s‹")
+    assert re.search(r"stet +spread 9", shown)
+    assert all(word in shown for word in ("let stand: so says", "goat"))
+    assert "--show-stet" not in shown
+
+
+def test_a_table_of_nothing_but_what_stands() -> None:
+    of = book(*SPREADS)
+    found = slip(of, "biscuit", "cake", check="spelling/slip", message="a slip")
+    report = goat(of, issues=(found,), let_stand={"spelling/slip": "she likes it"})
+    assert "Errors to mend" not in screen(report, 80, show_stet=True)
+    assert "let stand: she likes it" in " ".join(screen(report, 80, show_stet=True).split())
+    assert "no.  place" not in screen(report, 80)
+    assert "1 row let stand." in screen(report, 80)
