@@ -11,10 +11,12 @@ from proofkit.book import Book
 from proofkit.habits._name_mentions import Mention
 from proofkit.habits._name_tokens import token_at
 from proofkit.words.lists import word_set
+from proofkit.words.people import pronoun_of
 from proofkit.words.place_words import FEATURES
 from proofkit.words.reporting import SAYING
 from proofkit.words.titles import KIN_NAMES, TITLES
 
+_NO_PERSON = ("old", "little", "st", "lady")
 _AT_PLACE = word_set("in into at through across near around towards toward beyond over outside")
 
 
@@ -23,7 +25,8 @@ class Evidence:
     """``person``: a title or a kin word is part of it; ``place``: a word for a place is.
 
     ``acts`` counts verbs that have it as their subject, ``speaks`` those of speech among them,
-    ``at_place`` the times that "in", "through" and the like stand before it.
+    ``at_place`` the times that "in", "through" and the like stand before it, ``with_article`` those
+    that "the" or "a" does.
     """
 
     person: bool
@@ -31,11 +34,12 @@ class Evidence:
     acts: int
     speaks: int
     at_place: int
+    with_article: int
 
 
 def evidence_of(book: Book, analysis: Analysis, mentions: Sequence[Mention]) -> Evidence:
     """All that the book tells of one name."""
-    acts = speaks = at_place = 0
+    acts = speaks = at_place = with_article = 0
     for mention in mentions:
         own = analysis.page(mention.span.page)
         before, after = _around(book, mention)
@@ -43,6 +47,7 @@ def evidence_of(book: Book, analysis: Analysis, mentions: Sequence[Mention]) -> 
         acts += verb is not None
         speaks += verb in SAYING or _speaks(before, after)
         at_place += before in _AT_PLACE
+        with_article += _has_article(book, mention)
     return Evidence(
         person=any(_is_person(mention) for mention in mentions),
         place=any(
@@ -51,13 +56,15 @@ def evidence_of(book: Book, analysis: Analysis, mentions: Sequence[Mention]) -> 
         acts=acts,
         speaks=speaks,
         at_place=at_place,
+        with_article=with_article,
     )
 
 
 def _is_person(mention: Mention) -> bool:
     first = mention.words[0].lower().strip(".")
-    alone = len(mention.words) == 1
-    return first in KIN_NAMES if alone else first in TITLES and first not in ("old", "little", "st")
+    if len(mention.words) == 1:
+        return first in KIN_NAMES or pronoun_of(first) is not None
+    return first in TITLES and first not in _NO_PERSON
 
 
 def _around(book: Book, mention: Mention) -> tuple[str, str]:
@@ -81,3 +88,8 @@ def _verb(own: PageAnalysis, mention: Mention) -> str | None:
         return None
     head = own.tokens[own.tokens[at].head]
     return head.text.lower() if head.pos == "VERB" else None
+
+
+def _has_article(book: Book, mention: Mention) -> bool:
+    before = book.page(mention.span.page).prose[: mention.span.start]
+    return re.search(r"\b(?:[Tt]he|[Aa]n?) $", before[-5:]) is not None

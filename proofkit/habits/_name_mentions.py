@@ -26,6 +26,7 @@ _NO_NAMES = word_set(
     hooray bravo goodbye tv mr mrs ms dr the a an chapter part
     """
 )
+_WITH_POINT = word_set("mr mrs ms dr st prof capt rev")
 _CLOSED = frozenset("INTJ PRON DET ADP CCONJ SCONJ AUX NUM PART".split())
 _JOINS = re.compile(r" | (?:of|of the|the|of a) |\. ?")
 _POSSESSIVE = re.compile(r"['’]s$")
@@ -131,7 +132,7 @@ def _goes_on(prose: str, last: re.Match[str], word: re.Match[str]) -> bool:
     if _POSSESSIVE.search(last.group()) or not _JOINS.fullmatch(between):
         return False
     if between.startswith("."):
-        return last.group().lower() in TITLES or len(last.group()) == 1
+        return last.group().lower() in _WITH_POINT or len(last.group()) == 1
     return True
 
 

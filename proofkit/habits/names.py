@@ -8,7 +8,7 @@ only. Two titles that can't be one person's (Mr Tock, Mrs Tock) are two people.
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from enum import StrEnum
 
 from proofkit.analysis import Analysis
@@ -17,6 +17,7 @@ from proofkit.habits._name_joining import joined
 from proofkit.habits._name_kinds import Evidence, evidence_of
 from proofkit.habits._name_mentions import Mention, mentions_of
 from proofkit.habits._name_pronouns import pronouns_of
+from proofkit.words.titles import pronoun_of_title
 
 
 class Kind(StrEnum):
@@ -34,12 +35,14 @@ class Named:
     ``name``      the fullest of its usual forms: "Mr Tock" where the book has Tock and Mr Tock
     ``kind``      character, place or thing, by what it does and what stands before it
     ``forms``     each way it is called, as written, with its places; the most frequent first
-    ``pronouns``  "he", "she", "it" or "they", with the places where that can only mean this one
+    ``asked``     "he" or "she" where a title or a kin word asks for it (Mr, Grandma), else ""
+    ``pronouns``  "he", "she" or "it", with the places where that can only mean this one
     """
 
     name: str
     kind: Kind
     forms: Mapping[str, tuple[Span, ...]]
+    asked: str = ""
     pronouns: Mapping[str, tuple[Span, ...]] = field(default_factory=dict)
 
     @property
@@ -68,27 +71,43 @@ def names_of(book: Book, analysis: Analysis) -> tuple[Named, ...]:
     mentions = mentions_of(book, analysis)
     groups = joined(mentions)
     evidence = [evidence_of(book, analysis, group) for group in groups]
-    kinds = [_kind(seen) for seen in evidence]
-    people = [group for group, kind in zip(groups, kinds, strict=True) if kind is Kind.CHARACTER]
-    pronouns = pronouns_of(analysis, people, mentions)
+    kinds = [_kind(seen, len(group)) for seen, group in zip(evidence, groups, strict=True)]
     named = [
-        Named(
-            name=_fullest(group),
-            kind=kind,
-            forms=_forms(group),
-            pronouns=pronouns.get(group[0].span, {}),
-        )
+        Named(name=_fullest(group), kind=kind, forms=_forms(group), asked=_asked(group))
         for group, kind in zip(groups, kinds, strict=True)
     ]
-    return tuple(sorted(named, key=lambda one: one.spans[0]))
+    pronouns = pronouns_of(book, analysis, places_of(named))
+    known = (replace(one, pronouns=pronouns.get(_who(one), {})) for one in named)
+    return tuple(sorted(known, key=lambda one: one.spans[0]))
 
 
-def _kind(seen: Evidence) -> Kind:
+def places_of(names: Iterable[Named]) -> Mapping[Span, tuple[str, str]]:
+    """Each place of a character's name, with who that is and the pronoun that its title asks for."""
+    return {
+        span: (_who(one), one.asked)
+        for one in names
+        if one.kind is Kind.CHARACTER
+        for span in one.spans
+    }
+
+
+def _who(one: Named) -> str:
+    return f"@{one.name}"
+
+
+def _asked(group: Iterable[Mention]) -> str:
+    words = {word.lower().strip(".") for mention in group for word in mention.words}
+    asked = {pronoun_of_title(word) for word in words} - {None}
+    return (asked.pop() or "") if len(asked) == 1 else ""
+
+
+def _kind(seen: Evidence, count: int) -> Kind:
+    """Without any deed to tell by, a name that wants an article is a thing's: the Salty Sue."""
     if seen.person:
         return Kind.CHARACTER
     if seen.place or seen.at_place > seen.acts + seen.speaks:
         return Kind.PLACE
-    if seen.speaks or seen.acts:
+    if seen.speaks or seen.acts > seen.with_article or 2 * seen.with_article <= count:
         return Kind.CHARACTER
     return Kind.THING
 
