@@ -2,7 +2,8 @@
 
 What it finds
     A small word with a capital that begins a sentence (*He, Then, The, There*) straight after a word
-    in small letters, with no stop between: *up the hill He ran*. Titles and signs in capitals, verse, and
+    in small letters, with no stop between: *up the hill He ran*; and a name, *I* or any other word with a
+    capital where the sentence before has all it needs (*she sat down Tom laughed*). Titles and signs in capitals, verse, and
     thoughts without marks (*he thought What a day*) are left alone. Where the sentence can't end
     before it (*and She ran*), the capital is the slip.
 
@@ -22,13 +23,14 @@ When to let it stand
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
+from collections.abc import Container, Iterable
 from itertools import pairwise
 
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Page
 from proofkit.checks.check import Need
 from proofkit.checks.sentences._stops import stop_for
+from proofkit.checks.sentences._unstopped import is_common, unstopped
 from proofkit.checks.sentences._verse import in_verse, verse_at
 from proofkit.checks.spacing._gaps import undisturbed
 from proofkit.checks.speech._seams import paragraph_at
@@ -40,7 +42,7 @@ from proofkit.words.reporting import has_reporting_verb
 from proofkit.words.vocabulary import Vocabulary
 
 NAME = "sentences/missing-stop"
-NEEDS = frozenset({Need.TEXT})
+NEEDS = frozenset({Need.LANGUAGE_MODEL})
 
 _BEGINNERS = (
     "He|She|It|They|We|You|The|A|An|This|That|These|Those|There|Then|But|And|So|Or|When|While|If|As|In|On|At|"
@@ -48,12 +50,14 @@ _BEGINNERS = (
     "After|Once|Now|Soon|Suddenly|Next|Later|Finally|Every|Everyone|Everybody|Nobody|Nothing|Some|Somebody|"
     "Someone|Something|All|Not|No|Yes|Oh|Just|Even|Still|Perhaps|Maybe|Never|Two|Three|Both|Each|Many|Most|"
     "Please|Let|Was|Is|Are|Were|Do|Did|Can|Could|Would|Very|Up|Down|Out|Inside|Outside|Behind|Under|Over|"
-    "Through|Around|Along|Today|Tomorrow|Here|Another|Instead|However|Only|Of|Sometimes|Often|Always|Everything|Anything|Later|More|Much|Such|Since|Though|Although|During|Whenever|Whoever|Quickly|Slowly|Quietly|Next"
+    "Through|Around|Along|Today|Tomorrow|Here|Another|Instead|However|Only|Of|Sometimes|Often|Always|Everything|Anything|Later|More|Much|Such|Since|Though|Although|During|Whenever|Whoever|Quickly|Slowly|Quietly|"
+    "(?:Have|Had|Has|Shall|Should|Must|May|Am|Will)(?= (?:you|we|he|she|they|I|it)\\b)"
 )
 _PLACE = re.compile(
     rf"(?<![\w'’-])(?P<before>[^\W\d_]['’\w-]*[^\W\d_])(?P<gap>[ \u00a0]+)(?P<word>(?:{_BEGINNERS})(?:['’][a-z]+)?)"
     r"(?=(?:[ \u00a0]+(?P<next>[\w'’-]+)|[,;]))"
 )
+_PAIR = re.compile(r"(?P<before>[^\W\d_]+) (?P<word>[^\W\d_]+)")
 # Nothing ends in one of these: the capital after it is the slip.
 _LEADS_ON = word_set(
     "the a an my your his her its our their and but or of from into than every because if when "
@@ -68,7 +72,7 @@ _NAMES_IT = word_set(
     "letter letters word words sign signs note notes song songs book called named says say title vitamin "
     "capital titled reads read god lord"
 )
-_BEFORE_TITLES = word_set("The A An Our My Your His Her Their This That All Every")
+_BEFORE_TITLES = word_set("The A An Our My Your His Her Their This That All Every Two Three")
 _OF_GOD = word_set("He His You Your")
 _GOD = ("god", "lord", "jesus", "allah")
 _THOUGHT = 40  # characters
@@ -83,12 +87,44 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterable[Issue]:
         return
     for page in book.pages:
         found = list(_PLACE.finditer(page.prose))
-        lines = {place for pair in pairwise(found) if _joined(page, *pair) for place in pair}
-        for match in found:
+        others = _others(page, analysis, {match.start("word") for match in found})
+        every = sorted([*found, *others], key=lambda place: place.start())
+        lines = {place for pair in pairwise(every) if _joined(page, *pair) for place in pair}
+        for match in every:
             if match in lines or not undisturbed(page, *match.span()):
                 continue
-            if not _on_purpose(page, match, analysis):
+            if match in others:
+                yield _begun(book, page, match, analysis)
+            elif not _on_purpose(page, match, analysis):
                 yield _issue(book, page, match)
+
+
+def _others(page: Page, analysis: Analysis, known: Container[int]) -> list[re.Match[str]]:
+    """Where grammar says that a sentence begins with a name, with I, or with any other word."""
+    tokens = analysis.page(page.number).tokens
+    places = [
+        _PAIR.match(page.prose, tokens[at - 1].start)
+        for at in unstopped(page, tokens, analysis)
+        if tokens[at].start not in known
+    ]
+    return [p for p in places if p and not verse_at(page, *paragraph_at(page, p.start()))]
+
+
+def _begun(book: Book, page: Page, match: re.Match[str], analysis: Analysis) -> Issue:
+    before, word = match["before"], match["word"]
+    stop = stop_for(page.prose[paragraph_at(page, match.start())[0] : match.end("before")])
+    stopped = f"{before}{stop} {word}"
+    return issue_at(
+        book,
+        page.span(*match.span()),
+        check=NAME,
+        tier=Tier.ERROR,
+        message="no full stop between two sentences",
+        suggestions=[stopped, f"{before} {word.lower()}"]
+        if is_common(word, analysis)
+        else [stopped],
+        confidence=0.75,
+    )
 
 
 def _joined(page: Page, first: re.Match[str], second: re.Match[str]) -> bool:
