@@ -28,7 +28,7 @@ _ADDRESS = re.compile(
     r",(?= (?:(?:my|dear|old|little|young|my dear|my little) )?[\w-]+(?:[.!?,]|$))"
 )
 _CALLED = re.compile(r"^[A-Z]\w+(?P<comma>,) (?=\w)")
-_MID_STOP = re.compile(r"(?<=[a-z]{2})\.(?= (?:[A-Z][a-z]*) [a-z])")
+_MID_STOP = re.compile(r"(?<!\bMr)(?<!\bMrs)(?<!\bDr)(?<!\bSt)(?<!\bMs)(?<=[a-z]{2})\.(?= (?:[A-Z][a-z]*) [a-z])")
 _STOP_BEFORE_SPEECH = re.compile(r"(?<=[a-z]{2})\.(?= [\"“'‘][A-Z])")
 _LAST_STOP = re.compile(r"(?<=[a-z]{2})\.(?=[\"”'’]?\s*$)")
 _APOSTROPHE = re.compile(r"(?<=[A-Za-z])['’](?=[a-z]{1,2}\b)")
