@@ -19,7 +19,7 @@ from proofkit.ranking import asked_where_unsure, without_rivals
 from proofkit.readers.language import looks_english
 from proofkit.readers.read import read
 from proofkit.settings import Choices, Settings, settings_for
-from proofkit.stylesheet.ground import Ground
+from proofkit.stylesheet.ground import ground_of
 from proofkit.stylesheet.make import style_sheet_of
 from proofkit.stylesheet.sheet import StyleSheet
 from proofkit.words.english import english_of
@@ -45,7 +45,7 @@ def style_sheet(
         [analysis] = analyst.analyse([(book, english)], language_model=True, grammar_engine=False)
         notices = [*(Notice(text=remark) for remark in book.remarks), *analyst.notices]
     issues = asked_where_unsure(without_rivals(_issues(book, analysis, settings, notices)))
-    ground = Ground(book=book, analysis=analysis, settings=settings, issues=tuple(issues))
+    ground = ground_of(book, analysis, settings, issues)
     return style_sheet_of(ground, made=made, notices=notices)
 
 

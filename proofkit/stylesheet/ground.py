@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Span
+from proofkit.habits.names import Named, names_of
 from proofkit.habits.usage import Usage
 from proofkit.issue import Issue
 from proofkit.settings import Settings
@@ -21,13 +22,15 @@ _CLEAR = 2
 class Ground:
     """A book, what is known of it, what its author decided, and what the checks found in it.
 
-    A place that an issue calls wrong is no habit, and no word of the book's own.
+    A place that an issue calls wrong is no habit, and no word of the book's own. ``named`` are the
+    book's names.
     """
 
     book: Book
     analysis: Analysis
     settings: Settings
     issues: Sequence[Issue] = ()
+    named: tuple[Named, ...] = ()
 
     @property
     def style(self) -> Style:
@@ -45,6 +48,19 @@ class Ground:
             ),
             None,
         )
+
+
+def ground_of(
+    book: Book, analysis: Analysis, settings: Settings, issues: Iterable[Issue] = ()
+) -> Ground:
+    """The ground of a book's style sheet, its names found."""
+    return Ground(
+        book=book,
+        analysis=analysis,
+        settings=settings,
+        issues=tuple(issues),
+        named=names_of(book, analysis),
+    )
 
 
 def row_of(usage: Usage, decided: str | None, *, term: str = "", note: str = "") -> Row | None:

@@ -14,7 +14,7 @@ from proofkit.stylesheet.names import name_sections
 from proofkit.stylesheet.questions import question_rows
 from proofkit.stylesheet.sheet import Basis, Part, Row, Section, SheetPage, StyleSheet
 from proofkit.stylesheet.sounds import invented_rows, sound_rows, typefaces
-from proofkit.stylesheet.words import word_rows
+from proofkit.stylesheet.words import in_alphabet, word_rows
 
 
 def style_sheet_of(ground: Ground, *, made: date, notices: Sequence[Notice] = ()) -> StyleSheet:
@@ -37,7 +37,7 @@ def _sections(ground: Ground) -> Iterator[Section]:
     yield from name_sections(ground)
     rows = {part: list(own) for part, own in matter_rows(ground).items()}
     rows[Part.ENGLISH] = [*english_rows(ground), *rows.get(Part.ENGLISH, ())]
-    rows[Part.WORDS] = list(word_rows(ground))
+    rows[Part.WORDS] = in_alphabet((*word_rows(ground), *rows.get(Part.WORDS, ())))
     rows[Part.SOUNDS] = list(sound_rows(ground))
     rows[Part.INVENTED] = list(invented_rows(ground, rows[Part.SOUNDS]))
     yield typefaces(ground, rows.pop(Part.TYPEFACES, ()))

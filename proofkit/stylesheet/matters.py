@@ -11,15 +11,27 @@ from proofkit.stylesheet.sheet import Part, Row
 
 # What a matter is called on the sheet, where its name in proofkit.toml is no phrase.
 _TERMS: Mapping[str, str] = {
+    "quotation-marks": "quotation marks",
     "mark-shape": "shape of the marks",
-    "dash-breaking-off": "dash where speech breaks off",
+    "dash-breaking-off": "dash, speech broken off",
     "space-before-ellipsis": "before an ellipsis",
     "space-after-ellipsis": "after an ellipsis",
-    "space-after-stop": "spaces after a full stop",
-    "title-point": "point after Mr, Mrs, Dr",
+    "space-after-stop": "spaces after a stop",
+    "title-point": "Mr, Mrs, Dr",
 }
 # The parts of the matters that are not punctuation.
-_PARTS: Mapping[str, Part] = {}
+_PARTS: Mapping[str, Part] = {
+    "-ise or -ize": Part.ENGLISH,
+    "past forms": Part.ENGLISH,
+    "OK": Part.WORDS,
+    "numbers": Part.NUMBERS,
+    "ordinals": Part.NUMBERS,
+    "thousands": Part.NUMBERS,
+    "dates": Part.NUMBERS,
+    "times in figures": Part.NUMBERS,
+    "a.m. and p.m.": Part.NUMBERS,
+    "hours before o’clock": Part.NUMBERS,
+}
 
 
 def matter_rows(ground: Ground) -> Mapping[Part, Sequence[Row]]:
@@ -33,7 +45,10 @@ def matter_rows(ground: Ground) -> Mapping[Part, Sequence[Row]]:
 def _rows(ground: Ground) -> Iterator[tuple[Part, Row]]:
     for matter in MATTERS:
         usage = matter.usage(ground.book, ground.analysis)
-        term = _TERMS.get(matter.name, matter.name.replace("-", " "))
-        row = row_of(usage, ground.style.form(matter.name), term=term)
+        row = row_of(
+            usage,
+            ground.style.form(matter.name),
+            term=_TERMS.get(matter.name, matter.name),
+        )
         if row:
             yield _PARTS.get(matter.name, Part.PUNCTUATION), row

@@ -6,10 +6,12 @@ from collections import defaultdict
 from collections.abc import Iterator, Mapping, Sequence
 
 from proofkit.book import Span
-from proofkit.habits.names import Kind, Named, names_of
+from proofkit.habits.names import Kind, Named
+from proofkit.stylesheet.about_names import kin_rows, what_it_is, without_capital
 from proofkit.stylesheet.ground import Ground
 from proofkit.stylesheet.sheet import Basis, Other, Part, Row, Section
 from proofkit.words.alike import plain
+from proofkit.words.dictionary import dictionary
 
 PARTS = {Kind.CHARACTER: Part.CHARACTERS, Kind.PLACE: Part.PLACES, Kind.THING: Part.THINGS}
 
@@ -23,25 +25,41 @@ def name_sections(ground: Ground) -> tuple[Section, ...]:
     A spelling that a check calls a slip stands beside the name that it should be. A name that was
     decided is there even if this draft doesn't have it.
     """
-    named = names_of(ground.book, ground.analysis)
-    slips, sound = _sorted_out(ground, named)
+    slips, sound = _sorted_out(ground)
     rows: dict[Kind, list[Row]] = defaultdict(list)
     for one in sound:
-        rows[one.kind].append(_row(ground, one, slips.get(one.name, ())))
-    rows[Kind.CHARACTER] += _decided_and_absent(ground, named)
+        if not _is_people(ground, one):
+            rows[one.kind].append(_row(ground, one, slips.get(one.name, ())))
+    rows[Kind.CHARACTER] += kin_rows(ground)
+    rows[Kind.CHARACTER] += _decided_and_absent(ground)
     return tuple(
-        Section(part=part, rows=tuple(rows[kind])) for kind, part in PARTS.items() if rows[kind]
+        Section(part=part, rows=tuple(sorted(rows[kind], key=_first)))
+        for kind, part in PARTS.items()
+        if rows[kind]
     )
 
 
+def _first(row: Row) -> tuple[bool, tuple[Span, ...]]:
+    """Sorts rows as the book brings them; what is not in it comes last."""
+    places = sorted(s for spans in (row.places, *(o.places for o in row.others)) for s in spans)
+    return not places, tuple(places[:1])
+
+
+def _is_people(ground: Ground, one: Named) -> bool:
+    """Whether it is a people of many (Kenyans), which every dictionary has, and nobody's name."""
+    known = dictionary(ground.analysis.english)
+    name = one.name
+    return name.endswith(("ans", "eans", "ians")) and name[:-1] in known.names
+
+
 def _sorted_out(
-    ground: Ground, named: Sequence[Named]
+    ground: Ground,
 ) -> tuple[Mapping[str, list[Other]], list[Named]]:
     """The misspelt names by the name that they should be, and the names that stand."""
     slips: dict[str, list[Other]] = defaultdict(list)
     sound = []
-    for one in named:
-        meant = _meant(ground, one, named)
+    for one in ground.named:
+        meant = _meant(ground, one)
         if meant is None:
             sound.append(one)
         elif meant != one.name:
@@ -49,7 +67,7 @@ def _sorted_out(
     return slips, sound
 
 
-def _meant(ground: Ground, one: Named, named: Sequence[Named]) -> str | None:
+def _meant(ground: Ground, one: Named) -> str | None:
     """The name that should stand wherever this one stands, if a check says so; itself if it is no name."""
     found = [ground.issue_at(span, _NAME_SLIPS) for span in one.spans]
     if not all(found) or one.name in ground.style.names:
@@ -58,7 +76,7 @@ def _meant(ground: Ground, one: Named, named: Sequence[Named]) -> str | None:
     if issue is None or not issue.suggestions:
         return None
     read = one.name.replace(issue.quote, issue.suggestions[0])
-    others = [other.name for other in named if other is not one]
+    others = [other.name for other in ground.named if other is not one]
     return next((name for name in others if _is_part(read, name)), one.name)
 
 
@@ -81,7 +99,12 @@ def _row(ground: Ground, one: Named, slips: Sequence[Other]) -> Row:
     others = (*(Other(form=f, places=spans) for f, spans in rivals.items()), *slips)
     basis = Basis.DECIDED if decided else Basis.MOSTLY if others else Basis.ALWAYS
     return Row(
-        term=form, form=form, basis=basis, places=places, others=others, note=_note(one, short)
+        term=form,
+        form=form,
+        basis=basis,
+        places=places,
+        others=others,
+        note=_note(ground, one, short),
     )
 
 
@@ -98,10 +121,12 @@ def _words(name: str) -> Iterator[str]:
     return iter(plain_form(name).split())
 
 
-def _note(one: Named, short: Sequence[str]) -> str:
+def _note(ground: Ground, one: Named, short: Sequence[str]) -> str:
+    """What it is, who it is called, how the same word stands where it is no name."""
     pronouns = sorted(one.pronouns, key=lambda word: -len(one.pronouns[word]))
     called = f"also called {_listed(short)}" if short else ""
-    return "; ".join(filter(None, (" or ".join(pronouns), called)))
+    lower = without_capital(ground, one.name)
+    return "; ".join(filter(None, (what_it_is(ground, one), " or ".join(pronouns), called, lower)))
 
 
 def _listed(names: Sequence[str]) -> str:
@@ -109,9 +134,9 @@ def _listed(names: Sequence[str]) -> str:
     return f"{', '.join(first)} and {last}" if first else last
 
 
-def _decided_and_absent(ground: Ground, named: Sequence[Named]) -> Iterator[Row]:
+def _decided_and_absent(ground: Ground) -> Iterator[Row]:
     for name in ground.style.names:
-        if not any(_same(name, one) for one in named):
+        if not any(_same(name, one) for one in ground.named):
             places = _places(ground, name)
             note = "" if places else "not in this draft"
             yield Row(term=name, form=name, basis=Basis.DECIDED, places=places, note=note)

@@ -21,14 +21,14 @@ def own_sounds(ground: Ground, taken: Set[Span]) -> Mapping[str, tuple[Span, ...
 
     Names can stand alone too, and so can words that are shouted: rare words that are neither remain.
     """
-    alone: dict[str, list[Span]] = defaultdict(list)
+    places: dict[str, list[Span]] = defaultdict(list)
     for page in ground.book.pages:
-        for word, span in _alone(page):
-            alone[word].append(span)
+        for word, span in alone(page):
+            places[word].append(span)
     vocabulary = ground.analysis.vocabulary
     return {
         word: tuple(spans)
-        for word, spans in alone.items()
+        for word, spans in places.items()
         if len(spans) == vocabulary.count(word)
         and zipf(word) < _RARE
         and not vocabulary.is_name(word)
@@ -37,7 +37,7 @@ def own_sounds(ground: Ground, taken: Set[Span]) -> Mapping[str, tuple[Span, ...
     }
 
 
-def _alone(page: Page) -> list[tuple[str, Span]]:
+def alone(page: Page) -> list[tuple[str, Span]]:
     """The words that are all there is between two marks, once or several times over: Tirra, tirra tirra."""
     found = []
     for piece in _PIECE.finditer(page.prose):

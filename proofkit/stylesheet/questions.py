@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections import defaultdict
+from collections.abc import Sequence
 
 from proofkit.book import Span
 from proofkit.issue import Issue, Tier
@@ -16,7 +17,10 @@ def question_rows(ground: Ground, open_rows: Sequence[Row]) -> tuple[Row, ...]:
     """The rows that are open, and the checks' queries on consistency about anything else."""
     asked = [span for row in open_rows for other in row.others for span in other.places]
     queries = [issue for issue in ground.issues if _is_open(issue) and not _is_asked(issue, asked)]
-    return (*open_rows, *(_question(issue) for issue in queries))
+    alike: dict[tuple[str, str], list[Issue]] = defaultdict(list)
+    for issue in queries:
+        alike[(_term(issue), issue.message)].append(issue)
+    return (*open_rows, *(_question(*matter, issues) for matter, issues in alike.items()))
 
 
 def _is_open(issue: Issue) -> bool:
@@ -27,17 +31,17 @@ def _is_asked(issue: Issue, asked: Sequence[Span]) -> bool:
     return any(touch(issue.span, span) for span in asked)
 
 
-def _question(issue: Issue) -> Row:
+def _term(issue: Issue) -> str:
     forms = dict.fromkeys((issue.quote, *issue.suggestions[:1]))
+    return " or ".join(form for form in forms if form.strip())
+
+
+def _question(term: str, message: str, issues: Sequence[Issue]) -> Row:
+    places = sorted(span for issue in issues for span in (issue.span, *issue.related))
     return Row(
-        term=" or ".join(form for form in forms if form.strip()),
+        term=term,
         form="",
         basis=Basis.OPEN,
-        others=(Other(form=issue.quote, places=tuple(_places(issue))),),
-        note=issue.message,
+        others=(Other(form=issues[0].quote, places=tuple(places)),),
+        note=message,
     )
-
-
-def _places(issue: Issue) -> Iterator[Span]:
-    yield issue.span
-    yield from issue.related

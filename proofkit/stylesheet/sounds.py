@@ -3,15 +3,14 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Sequence, Set
 from dataclasses import replace
 
 from proofkit.book import Role, Span
-from proofkit.habits.names import names_of
 from proofkit.habits.sounds import sound_usages
 from proofkit.habits.usage import Usage
 from proofkit.stylesheet.ground import Ground, row_of
-from proofkit.stylesheet.own_sounds import own_sounds
+from proofkit.stylesheet.own_sounds import alone, own_sounds
 from proofkit.stylesheet.sheet import Basis, Part, Row, Section
 from proofkit.words.confirm import words_to_confirm
 from proofkit.words.dictionary import dictionary
@@ -28,15 +27,33 @@ _NO_ITALICS = (
 
 
 def sound_rows(ground: Ground) -> tuple[Row, ...]:
-    """Every sound with its spelling, in alphabetical order."""
+    """Every sound with its spelling, in alphabetical order.
+
+    A sound that dictionaries have too (buzz) counts only where it stands alone: "Buzz! Buzz!"
+    """
     usages = sound_usages(ground.book, ground.analysis)
     heard = {span for usage in usages for spans in usage.places.values() for span in spans}
-    own = (
-        Usage(matter=word, places={word: spans})
-        for word, spans in own_sounds(ground, heard).items()
-    )
-    rows = (_sound(ground, usage) for usage in (*usages, *own))
+    stands_alone = {span for page in ground.book.pages for _word, span in alone(page)}
+    own = own_sounds(ground, heard)
+    sounds = [
+        *(usage for usage in usages if _is_heard(ground, usage, stands_alone)),
+        *(Usage(matter=word, places={word: spans}) for word, spans in own.items()),
+    ]
+    rows = (_sound(ground, usage) for usage in sounds)
     return tuple(sorted((row for row in rows if row), key=lambda row: row.term))
+
+
+def _is_heard(ground: Ground, usage: Usage, stands_alone: Set[Span]) -> bool:
+    """Whether it is a sound here, and not an ordinary word or a name."""
+    names = {form.lower() for one in ground.named for form in one.forms}
+    if set(usage.places) & names:
+        return False
+    spans = (span for own in usage.places.values() for span in own)
+    return (
+        len(usage.places) > 1
+        or not dictionary(ground.analysis.english).knows(usage.matter)
+        or not stands_alone.isdisjoint(spans)
+    )
 
 
 def _sound(ground: Ground, usage: Usage) -> Row | None:
@@ -51,12 +68,7 @@ def _sound(ground: Ground, usage: Usage) -> Row | None:
 def invented_rows(ground: Ground, sounds: Sequence[Row]) -> tuple[Row, ...]:
     """The words that no dictionary has and that are neither names nor sounds, most used first."""
     vocabulary = ground.analysis.vocabulary
-    taken = {
-        part.lower()
-        for one in names_of(ground.book, ground.analysis)
-        for form in one.forms
-        for part in form.split()
-    }
+    taken = {part.lower() for one in ground.named for form in one.forms for part in form.split()}
     heard = {span for row in sounds for spans in _all_places(row) for span in spans}
     raised = [issue.span for issue in ground.issues]
     known = dictionary(ground.analysis.english)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import replace
 
 from proofkit.book import Span
@@ -22,7 +22,7 @@ _SELDOM = 1.0
 
 
 def word_rows(ground: Ground) -> tuple[Row, ...]:
-    """Every word worth writing down, in alphabetical order, each once.
+    """Every word worth writing down, each once.
 
     A word that every dictionary has in just this form is not: only compounds with a hyphen or in two
     ways, words with two accepted spellings, words with an accent, and what the author decided.
@@ -30,7 +30,12 @@ def word_rows(ground: Ground) -> tuple[Row, ...]:
     found = [*_compounds(ground), *_spellings(ground), *_accented(ground)]
     listed = {_letters(row.term) for row in found}
     found += [row for row in _decided(ground) if _letters(row.term) not in listed]
-    return tuple(sorted(found, key=lambda row: (_letters(row.term), row.term)))
+    return tuple(found)
+
+
+def in_alphabet(rows: Iterable[Row]) -> list[Row]:
+    """The rows by their words, whatever hyphens, capitals and accents these have."""
+    return sorted(rows, key=lambda row: (_letters(row.form or row.term), row.term))
 
 
 def _compounds(ground: Ground) -> Iterator[Row]:
