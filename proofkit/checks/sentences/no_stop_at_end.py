@@ -27,12 +27,12 @@ from itertools import zip_longest
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Page, Role, Span
 from proofkit.checks.check import Need
+from proofkit.checks.sentences._broken_off import breaks_off
 from proofkit.checks.sentences._stops import stop_for
 from proofkit.checks.sentences._verse import in_verse
 from proofkit.checks.spacing._gaps import undisturbed
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
-from proofkit.words.lists import word_set
 from proofkit.words.quotations import Quotations, quotations_of
 
 NAME = "sentences/no-stop-at-end"
@@ -40,11 +40,6 @@ NEEDS = frozenset({Need.TEXT})
 
 _LAST = re.compile(r"(?P<word>[\w'’-]*[^\W_])(?P<marks>['’\"”)]*)\s*$")
 _STOPPED = re.compile(r"[.!?…:–—-][*_'’\"”)\]]*\s*$")
-# A page that ends in one of these is cut off rather than unstopped.
-_MID_SENTENCE = word_set("the a an of and or but as from that if when his my")
-# So is one that ends in these, unless a new sentence follows: they may be left behind (*to shave with*).
-_STRANDED = word_set("to by with at for in on into was is were are")
-_NEW = re.compile(r"\W*(?:He|She|It|They|We|The|A|An|Then|But|And|So|One|When|There|This|That)\b")
 _LISTED = re.compile(r"\s*[-–•*·▪◦]\s")
 _REPORTED = re.compile(r"\s*[\"“'‘][^\"”]+[,!?][\"”'’] (?:[a-z]+ (?:the |[A-Z])|[A-Z]?\w+ [a-z]+)")
 _LEAST = 4  # words: less may be a heading, a label or a cry
@@ -120,7 +115,9 @@ def _issue(
     if match is None or not undisturbed(page, match.start(), end):
         return
     word, marks = match["word"], match["marks"]
-    if page.prose.endswith("The End", 0, match.end("word")) or _cut_off(word, marks, after):
+    if page.prose.endswith("The End", 0, match.end("word")) or (
+        not marks and breaks_off(page.prose[start:end], _words_of(after))
+    ):
         return
     closing = page.span(match.start("marks"), match.end("marks"))
     stop = stop_for(page.prose[start : match.end("word")])
@@ -136,10 +133,5 @@ def _issue(
     )
 
 
-def _cut_off(word: str, marks: str, after: _Place | None) -> bool:
-    """Whether the sentence breaks off after this word, to be carried on overleaf."""
-    if marks:
-        return False
-    if word in _STRANDED and after is not None:
-        return _NEW.match(after[0].prose, after[1], after[2]) is None
-    return word in _MID_SENTENCE | _STRANDED
+def _words_of(place: _Place | None) -> str | None:
+    return place[0].prose[place[1] : place[2]] if place else None
