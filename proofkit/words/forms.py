@@ -133,6 +133,8 @@ def singular_of(noun: str, words: Dictionary) -> str | None:
     """The singular of a form that can only be a plural, or None for any other."""
     if noun in _SINGULARS:
         return _SINGULARS[noun]
+    if noun.endswith("men") and words.knows(noun[:-2] + "an"):
+        return noun[:-2] + "an"
     if noun in _ONE_FORM or noun in _NO_PLURALS or not noun.endswith("s"):
         return None
     if noun.endswith(("ss", "us", "is")):

@@ -10,6 +10,8 @@ from proofkit.words.lists import word_set
 STOPS = frozenset('.!?:;"“”‘…—–(')
 
 _LEFT = frozenset("DT PDT PRP$ JJ JJR JJS NN NNP CD POS VBN VBG HYPH".split())
+_LEADS = frozenset({"DT", "PRP$"})
+_BEFORE_ARTICLE = word_set("all both half such what quite many")
 _FINITE = frozenset({"VBD", "VBZ", "VBP", "MD"})
 # After these a verb stands bare: "did he have", "made the boy do", "that he have it at once".
 _BARE_AFTER = word_set("""
@@ -17,6 +19,15 @@ do does did don't didn't doesn't let lets make makes made making see sees saw se
 hears heard feel felt help helps helped have has had having to would could should will shall can may
 might must 'd 'll ’d ’ll wo ca sha let's bid bade suggest suggested insist insisted demand demanded ask
 asked lest rather need dare why
+""")
+_BEGINS = word_set("""
+that when because where if while though although so and but then now whenever as what how till until since
+unless perhaps maybe than
+""")
+# After these a clause may begin with no "that": "they thought they was safe".
+_THINKING = word_set("""
+think know believe say hope suppose guess tell wish feel see hear find notice mean swear imagine sure afraid
+glad sorry certain
 """)
 
 
@@ -26,6 +37,8 @@ def phrase_start(tokens: Sequence[Token], noun: int) -> int:
     if tokens[noun].tag in ("PRP", "DT"):
         return noun
     while first and _belongs(tokens, first - 1):
+        if tokens[first].tag in _LEADS and tokens[first - 1].text.lower() not in _BEFORE_ARTICLE:
+            return first
         first -= 1
     return first
 
@@ -35,6 +48,15 @@ def _belongs(tokens: Sequence[Token], at: int) -> bool:
     if tokens[at].tag == "RB":
         return tokens[at + 1].tag in ("JJ", "JJR", "JJS", "VBN")
     return tokens[at].tag in _LEFT
+
+
+def opens_clause(tokens: Sequence[Token], first: int) -> bool:
+    """Whether a clause begins at ``first``: after a stop, or a word that opens one, or a verb of thinking."""
+    if not first:
+        return True
+    before = tokens[first - 1]
+    word = before.text.lower()
+    return word[0] in '.!?;:"”“‘—–(' or word in _BEGINS or before.lemma in _THINKING
 
 
 def clause_before(tokens: Sequence[Token], at: int) -> Sequence[Token]:

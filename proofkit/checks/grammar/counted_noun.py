@@ -3,7 +3,7 @@
 What it finds
     "two dog ran", "three little pig", "many animal", "one of her friend", "a birds", "every days". Nouns
     that English counts without a plural (three sheep, ten foot) are left alone, and so is a number before
-    a noun that describes another (two dog bowls).
+    a noun that describes another (two dog bowls). In speech it is asked about, but not in dialect.
 
 Why a reader minds
     The picture shows how many there are, and a child who counts will say so.
@@ -26,13 +26,12 @@ from itertools import pairwise
 from proofkit.analysis import Analysis, Token
 from proofkit.book import Book
 from proofkit.checks.check import Need
-from proofkit.checks.grammar._matches import in_dialect
+from proofkit.checks.grammar._voices import tier_at
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
 from proofkit.words.dictionary import Dictionary, dictionary
 from proofkit.words.forms import has_one_form, plural_of, singular_of
 from proofkit.words.lists import word_set
-from proofkit.words.quotations import quotations_of
 
 NAME = "grammar/counted-noun"
 NEEDS = frozenset({Need.LANGUAGE_MODEL})
@@ -52,7 +51,8 @@ o'clock one more less other many kind sort type family crew team party crowd
 class group bunch lot couple company gang band herd flock army public audience world rest whole earth sun
 best first last next old young rich poor most least present number past future same fruit hair luggage
 furniture food bread water milk money news such enough self else alive home
-something anything nothing everything
+something anything nothing everything jury board committee council staff choir orchestra gentry nobility clergy
+people press senate
 """)
 # After these the noun may only be describing what follows: "two dog bowls", "three year old".
 _GOES_ON = frozenset({"NOUN", "PROPN", "ADJ", "NUM"})
@@ -62,25 +62,26 @@ _MORE, _ONLY_ONE = (
     "only one, so the noun needs no plural",
 )
 
+_SURE, _SPOKEN = 0.75, 0.55
 _Found = tuple[int, str, str]
 
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
-    """Yield one issue for each noun in the wrong number; nothing where somebody speaks."""
+    """Yield one issue for each noun in the wrong number; a query where somebody speaks."""
     words = dictionary(analysis.english)
     for page in book.pages:
         tokens = analysis.page(page.number).tokens
         for at, reading, why in _on_page(tokens, words):
             start = tokens[at].start
-            speaks = quotations_of(book).speaks(page.number, start)
-            if not speaks and not in_dialect(page.prose, start):
+            tier = tier_at(book, analysis, page, start)
+            if tier:
                 yield issue_at(
                     book,
                     page.span(start, tokens[at].end),
                     check=NAME,
-                    tier=Tier.ERROR,
+                    tier=tier,
                     message=why,
-                    confidence=0.75,
+                    confidence=_SURE if tier is Tier.ERROR else _SPOKEN,
                     suggestions=[reading],
                 )
 
@@ -89,7 +90,7 @@ def _on_page(tokens: Sequence[Token], words: Dictionary) -> Iterator[_Found]:
     for at in range(1, len(tokens)):
         noun = tokens[at].text
         first = _counter(tokens, at)
-        if first is None or not noun.islower() or noun in _NEVER or _describes(tokens, at):
+        if first is None or not noun.islower() or noun in _NEVER or _describes(tokens, at, words):
             continue
         if tokens[at].tag == "NN" and _counts_many(tokens, first, at):
             plural = plural_of(noun)
@@ -132,7 +133,8 @@ def _counts_one(tokens: Sequence[Token], first: int, at: int) -> bool:
     if word not in _ONE and word not in ("A", "An", "Every", "Another"):
         return False
     if any(
-        token.tag == "CD" or token.text in ("few", "many", "couple") for token in tokens[first:at]
+        token.tag == "CD" or token.text in ("few", "many", "couple", "other")
+        for token in tokens[first:at]
     ):
         return False
     after = tokens[at + 1].tag if at + 1 < len(tokens) else "."
@@ -146,9 +148,13 @@ def _joined(tokens: Sequence[Token], at: int) -> bool:
     return any(t.tag == "CC" for t in after[:1]) and any(t.tag.startswith("NN") for t in after[1:])
 
 
-def _describes(tokens: Sequence[Token], at: int) -> bool:
+def _describes(tokens: Sequence[Token], at: int, words: Dictionary) -> bool:
+    """Whether the next word is the noun that counts: *two dog bowls*, whatever the model takes it for."""
     after = tokens[at + 1] if at + 1 < len(tokens) else None
-    return after is not None and (after.pos in _GOES_ON or after.text in _JOINTS)
+    if after is None:
+        return False
+    plural = tokens[at].tag == "NN" and after.tag == "VBZ" and singular_of(after.text, words)
+    return after.pos in _GOES_ON or after.text in _JOINTS or bool(plural and after.dep == "ROOT")
 
 
 def _touch(tokens: Sequence[Token]) -> bool:

@@ -2,9 +2,9 @@
 
 What it finds
     "The goat drunk the water", "Rosa taken the key", "she had went home", "the cake was ate": forms
-    that can only be the one, in the place of the other. What somebody says is left alone, and so are
-    groups of words that hold a participle of their own: "his sister gone, he wept", "the path taken
-    by the fox".
+    that can only be the one, in the place of the other. Where somebody speaks, a single one in the book
+    is asked about; more of them are a voice. Left alone are groups of words that hold a participle of
+    their own: "his sister gone, he wept", "the path taken by the fox".
 
 Why a reader minds
     Small children are still learning took and taken; they learn them by ear, from books.
@@ -27,12 +27,11 @@ from proofkit.analysis import Analysis, Token
 from proofkit.book import Book, Page
 from proofkit.checks.check import Need
 from proofkit.checks.grammar._clauses import phrase_start
-from proofkit.checks.grammar._matches import in_dialect
+from proofkit.checks.grammar._voices import tier_at
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
 from proofkit.words.forms import participle_by_past, past_by_participle
 from proofkit.words.lists import word_set
-from proofkit.words.quotations import quotations_of
 
 NAME = "grammar/participle-for-past"
 NEEDS = frozenset({Need.LANGUAGE_MODEL})
@@ -67,24 +66,28 @@ _ENDS = frozenset('.!?:;"“”‘…—–(')
 
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
-    """Yield one issue for each such form outside speech."""
+    """Yield one issue for each such form; in speech a query, where only one voice does it, and once."""
+    spoken = []
     for page in book.pages:
         tokens = analysis.page(page.number).tokens
         for at, reading, why in _on_page(tokens):
-            start = tokens[at].start
-            speaks = quotations_of(book).speaks(page.number, start)
-            if not speaks and not in_dialect(page.prose, start):
-                yield _issue(book, page, tokens[at], reading, why)
+            tier = tier_at(book, analysis, page, tokens[at].start)
+            if tier is Tier.ERROR:
+                yield _issue(book, page, tokens[at], reading, why, tier)
+            elif tier:
+                spoken.append(_issue(book, page, tokens[at], reading, why, tier))
+    if len(spoken) == 1:
+        yield from spoken
 
 
-def _issue(book: Book, page: Page, token: Token, reading: str, why: str) -> Issue:
+def _issue(book: Book, page: Page, token: Token, reading: str, why: str, tier: Tier) -> Issue:
     return issue_at(
         book,
         page.span(token.start, token.end),
         check=NAME,
-        tier=Tier.ERROR,
+        tier=tier,
         message=why,
-        confidence=0.75,
+        confidence=0.75 if tier is Tier.ERROR else 0.5,
         suggestions=[reading],
     )
 

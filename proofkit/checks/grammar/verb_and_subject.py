@@ -3,9 +3,10 @@
 What it finds
     "The boats on the water was blue", "my sister and I was late", "the key to the boxes were gone",
     "there were a goat": was and were, is and are, has and have, do and does, and in a few plain cases
-    other verbs, held against the word that they belong to, however far before it stands. What somebody
-    says is left alone, and so are wishes ("as if it were"), collective nouns ("the family were"), and
-    verbs that a word before them keeps bare ("made the boy do it").
+    other verbs, held against the word that they belong to, however far before it stands, or behind it in
+    a question. Where somebody speaks it is asked about, unless that voice is no plain English in other
+    ways as well ("we was goin'"). Left alone are wishes ("as if it were"), collective nouns ("the family
+    were"), and verbs that a word before them keeps bare ("made the boy do it").
 
 Why a reader minds
     The ear hears the word next to the verb, the mind the one it belongs to; whoever reads aloud trips.
@@ -22,7 +23,7 @@ When to let it stand
 
 from __future__ import annotations
 
-from collections import defaultdict
+from collections import Counter, defaultdict
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
@@ -36,13 +37,14 @@ from proofkit.checks.grammar._clauses import (
     last_of_list,
     phrase_start,
 )
-from proofkit.checks.grammar._matches import in_dialect
-from proofkit.checks.grammar._subjects import Number, number_of, subject_of
+from proofkit.checks.grammar._inverted import after_modal, inverted_subject
+from proofkit.checks.grammar._numbers import Number, number_of
+from proofkit.checks.grammar._subjects import subject_of
+from proofkit.checks.grammar._voices import tier_at
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
 from proofkit.words.dictionary import Dictionary, dictionary
 from proofkit.words.lists import word_set
-from proofkit.words.quotations import quotations_of
 
 NAME = "grammar/verb-and-subject"
 NEEDS = frozenset({Need.LANGUAGE_MODEL})
@@ -56,45 +58,52 @@ if though whether wish wished wishes unless lest suppose supposing imagine rathe
 """)
 _DESCRIBING = frozenset("DT PDT CD JJ JJR JJS NN NNS RB HYPH PRP$ VBN".split())
 _FAR = 40  # tokens
-_ONE_THING = frozenset({"a", "an", "nothing", "nobody", "something", "somebody", "someone"})
-_NEW_CLAUSE = frozenset({"PRP", "EX", "WRB", "VBD"})
+_ONE_THING = word_set(
+    "a an no another every such nothing nobody something somebody someone any some his her my this that"
+)
+_SURE, _SPOKEN = 0.75, 0.55
+_COUNTED_UP = frozenset("DT CD PRP$ JJ NN NNS NNP".split())
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class _Found:
+    """``pattern``  the words that disagree, as a voice would have them again."""
+
     span: Span
     reading: str
     why: str
-    tier: Tier
-    confidence: float
+    pattern: tuple[str, str]
 
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
-    """Yield one issue for each verb outside speech that its subject asks another form of."""
+    """Yield one issue for each verb that its subject asks another form of; a query where somebody speaks."""
     words = dictionary(analysis.english)
-    alike: dict[tuple[str, str], list[_Found]] = defaultdict(list)
+    alike: dict[tuple[str, str, Tier], list[_Found]] = defaultdict(list)
+    voiced = Counter[tuple[str, str]]()
     for page in book.pages:
         for found in _on_page(page, analysis.page(page.number).tokens, words):
-            speaks = quotations_of(book).speaks(page.number, found.span.start)
-            if not speaks and not in_dialect(page.prose, found.span.start):
-                alike[found.why, found.reading].append(found)
-    for group in alike.values():
-        first = group[0]
+            tier = tier_at(book, analysis, page, found.span.start)
+            if tier:
+                alike[found.why, found.reading, tier].append(found)
+                voiced[found.pattern] += tier is Tier.QUERY
+    for (why, reading, tier), group in alike.items():
+        if tier is Tier.QUERY and voiced[group[0].pattern] > 1:
+            continue
         yield issue_at(
             book,
-            first.span,
+            group[0].span,
             check=NAME,
-            tier=first.tier,
-            message=first.why,
-            confidence=first.confidence,
-            suggestions=[first.reading],
+            tier=tier,
+            message=why,
+            confidence=_SURE if tier is Tier.ERROR else _SPOKEN,
+            suggestions=[reading],
             related=[found.span for found in group[1:]],
         )
 
 
 def _on_page(page: Page, tokens: Sequence[Token], words: Dictionary) -> Iterator[_Found]:
     for at, token in enumerate(tokens):
-        row = _FORMS.get(token.text)
+        row = _FORMS.get(token.text.lower())
         found = _auxiliary(page, tokens, at, row, words) if row else None
         if found:
             yield found
@@ -106,29 +115,38 @@ def _auxiliary(
     """A form of be, have or do that doesn't suit its subject."""
     if at and tokens[at - 1].text.lower() == "there":
         return _after_there(page, tokens, at, row, words)
-    subject = subject_of(tokens, at)
-    number = None if subject is None else number_of(tokens, subject, at, words)
-    if subject is None or number is None:
-        return None
     one, many, speaker = row
-    wanted = {Number.ONE: one, Number.MANY: many, Number.SPEAKER: speaker}[number]
-    verb = tokens[at].text
-    if wanted == verb or _may_stand(tokens, subject, at, number):
+    verb = tokens[at].text.lower()
+    if verb in ("has", "does") and after_modal(tokens, at):
+        return _mended(page, tokens, at, many, "after such a word the verb stands bare", "would")
+    inverted = inverted_subject(tokens, at)
+    subject = subject_of(tokens, at) if inverted is None else inverted
+    if subject is None or (inverted is None and tokens[at].text[0].isupper()):
         return None
-    return _mended(page, tokens, at, wanted, _why(tokens, subject, at, number))
+    number = number_of(tokens, subject, max(at, subject), words)
+    if number is None:
+        return None
+    wanted = {Number.ONE: one, Number.MANY: many, Number.SPEAKER: speaker}[number]
+    if wanted == verb or (inverted is None and _may_stand(tokens, subject, at, number)):
+        return None
+    return _mended(
+        page, tokens, at, wanted, _why(tokens, subject, at, number), tokens[subject].text
+    )
 
 
-def _mended(page: Page, tokens: Sequence[Token], at: int, wanted: str, why: str) -> _Found:
+def _mended(
+    page: Page, tokens: Sequence[Token], at: int, wanted: str, why: str, subject: str
+) -> _Found:
     """The verb, with its "not" if that is joined to it, in the form that is wanted."""
     verb, last = tokens[at], tokens[at]
+    wanted = wanted.capitalize() if verb.text[0].isupper() else wanted
     if at + 1 < len(tokens) and tokens[at + 1].text in _NOT and tokens[at + 1].start == verb.end:
         last = tokens[at + 1]
     return _Found(
         span=page.span(verb.start, last.end),
         reading=wanted + (last.text if last is not verb else ""),
         why=why,
-        tier=Tier.ERROR,
-        confidence=0.75,
+        pattern=(verb.text.lower(), subject.lower()),
     )
 
 
@@ -158,7 +176,7 @@ def _after_there(
         return None
     word = tokens[noun].text
     why = f"the verb belongs to “{word}”, which {'is only one' if wanted == one else 'are more than one'}"
-    return _mended(page, tokens, at, wanted, why)
+    return _mended(page, tokens, at, wanted, why, word)
 
 
 def _listed(tokens: Sequence[Token], noun: int) -> bool:
@@ -167,9 +185,11 @@ def _listed(tokens: Sequence[Token], noun: int) -> bool:
         token, following, then = tokens[place : place + 3]
         if token.text[0] in STOPS:
             return False
-        if token.text == "and" or (token.text == "," and following.text != "and"):
+        if token.text in ("and", ","):
+            if token.text == "," and following.text == "and":
+                following, then = then, following
             acts = following.tag == "NNP" and then.tag == "VBD"
-            return following.tag not in _NEW_CLAUSE and not acts
+            return following.tag in _COUNTED_UP and not acts
     return False
 
 
@@ -187,7 +207,8 @@ def _may_stand(tokens: Sequence[Token], subject: int, at: int, number: Number) -
     if number is not Number.MANY and last_of_list(tokens, first):
         return True
     previous = tokens[first - 1].text.lower() if first else ""
-    return previous in ("of", "let", "than", "except")
+    pronoun = tokens[subject].text.lower() in ("he", "she", "they", "we", "i")
+    return previous in ("of", "let", "than", "except") and not pronoun
 
 
 def _why(tokens: Sequence[Token], subject: int, at: int, number: Number) -> str:

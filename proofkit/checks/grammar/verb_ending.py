@@ -2,9 +2,9 @@
 
 What it finds
     "The goat eat the grass", "the boys runs home": a verb right after a noun, in the form that goes with
-    the other number. (Was and were, has and have are looked at by grammar/verb-and-subject.) What
-    somebody says is left alone, and so are verbs that a word before them keeps bare ("made the boy
-    laugh", "did the goat eat").
+    the other number. (Was and were, has and have are looked at by grammar/verb-and-subject.) In
+    speech it is asked about, but not in dialect. Left alone are verbs that a word before them keeps bare
+    ("made the boy laugh", "did the goat eat").
 
 Why a reader minds
     One letter, and the reader's tongue stops to put it right.
@@ -27,15 +27,15 @@ from proofkit.analysis import Analysis, Token
 from proofkit.book import Book
 from proofkit.checks.check import Need
 from proofkit.checks.grammar._clauses import kept_bare, last_of_list, phrase_start
-from proofkit.checks.grammar._matches import in_dialect
 from proofkit.checks.grammar._narrative import narrative_of
-from proofkit.checks.grammar._subjects import Number, number_of, subject_of
+from proofkit.checks.grammar._numbers import Number, number_of
+from proofkit.checks.grammar._subjects import subject_of
+from proofkit.checks.grammar._voices import tier_at
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
 from proofkit.words.dictionary import Dictionary, dictionary
 from proofkit.words.forms import past_forms, past_of, third_person_of
 from proofkit.words.lists import word_set
-from proofkit.words.quotations import quotations_of
 
 NAME = "grammar/verb-ending"
 NEEDS = frozenset({Need.LANGUAGE_MODEL})
@@ -43,31 +43,32 @@ NEEDS = frozenset({Need.LANGUAGE_MODEL})
 _OTHER_CHECK = word_set("be is are was were am has have does do")
 # Wishes ("long live the queen"), and words that are small words as well.
 _NO_PROOF = word_set(
-    "bless save forbid help live come need dare round like near open down square clear"
+    "bless save forbid help live come need dare round like near open down square clear suppose say"
 )
 _PRONOUNS = word_set("i you he she it we they this that these those")
 
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
-    """Yield one issue for each such verb outside speech; the reading keeps the story's tense."""
+    """Yield one issue for each such verb, a query in speech; the reading keeps the story's tense."""
     words = dictionary(analysis.english)
     for page in book.pages:
         tokens = analysis.page(page.number).tokens
         for at, reading, plain in _on_page(tokens, words):
             start = tokens[at].start
-            speaks = quotations_of(book).speaks(page.number, start)
-            if speaks or in_dialect(page.prose, start):
+            tier = tier_at(book, analysis, page, start)
+            called = tier is Tier.QUERY and tokens[at - 1].tag == "NNP"  # "Now, Pip run home"
+            if tier is None or called:
                 continue
             readings = [reading, past_of(plain)]
-            if narrative_of(book, analysis).told_in_past:
+            if tier is Tier.ERROR and narrative_of(book, analysis).told_in_past:
                 readings.reverse()
             yield issue_at(
                 book,
                 page.span(start, tokens[at].end),
                 check=NAME,
-                tier=Tier.ERROR,
+                tier=tier,
                 message="the verb's ending doesn't go with its subject",
-                confidence=0.65,
+                confidence=0.65 if tier is Tier.ERROR else 0.5,
                 suggestions=readings,
             )
 

@@ -1,0 +1,53 @@
+"""Where the grammar of books may be asked for: in the telling, and in speech that is itself in plain English.
+
+A sailor says "we was" and "them boats", and is meant to. Such a voice shows it in more than one way: by
+letters left out, by words of no dictionary, by two negatives, or by doing the same thing again. Who
+speaks as the book does, and once not, has been mistyped.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+
+from proofkit.analysis import Analysis
+from proofkit.book import Book, Page
+from proofkit.checks.grammar._matches import in_dialect
+from proofkit.issue import Tier
+from proofkit.settings import English
+from proofkit.words.dictionary import dictionary
+from proofkit.words.quotations import quotations_of
+
+_VOICE = re.compile(
+    r"\b(?:ain['’]?t|ye|yer|yez|youse|thou|thee|thy|hath|doth|y['’]all|reckon|gonna|wanna|gotta|cos|cuz|nowt|owt|summat|aye"
+    r"|wuz|sez|git|hev|bain['’]t|nuffin|nuthin|dunno|o['’]|an['’]|th['’]|[Tt]hem (?!who\b|that\b|both\b|all\b)(?:\w+ )?[a-z]+s"
+    r"|says I|me (?:own|mum|dad|mother|father|wife|lad|boy|name))\b"
+    r"|[a-z]in['’](?![a-z])|(?<!\w)['’](?:em|er|im|ere|ave|un|tis|twas|at|is)\b"
+    r"|\b(?:\w+n['’]t|never|not)\s(?:\w+\s){0,3}(?:no|nothing|nobody|none|nowhere|never)\b",
+    re.IGNORECASE,
+)
+# A small child, or a bird that repeats.
+_SMALL = re.compile(r"\b(?:baby|toddler|infant|parrot)\b", re.IGNORECASE)
+_WORD = re.compile(r"(?<![\w'’-])[a-z]+(?![\w'’-])")
+_LETTERS = 3  # shorter ones are sounds
+
+
+def tier_at(book: Book, analysis: Analysis, page: Page, at: int) -> Tier | None:
+    """How sure one may be that grammar at ``at`` is a slip: None where the voice there may be meant so."""
+    if not quotations_of(book).speaks(page.number, at):
+        return None if in_dialect(page.prose, at) else Tier.ERROR
+    part = next((p for p in page.paragraphs if p.start <= at < p.end), None)
+    if part is None:
+        return None
+    odd = _odd(page.prose[part.start : part.end], analysis.english, analysis.vocabulary.count)
+    return None if odd else Tier.QUERY
+
+
+def _odd(paragraph: str, english: English, count: Callable[[str], int]) -> bool:
+    if _VOICE.search(paragraph) or _SMALL.search(paragraph):
+        return True
+    words = dictionary(english)
+    return any(
+        len(word) > _LETTERS and not words.knows(word) and count(word) < 3
+        for word in _WORD.findall(paragraph)
+    )
