@@ -6,6 +6,7 @@ import re
 from bisect import bisect_left
 from collections.abc import Iterator, Mapping, Set
 from dataclasses import dataclass
+from itertools import pairwise
 
 from proofkit.analysis import Analysis, PageAnalysis, Token
 from proofkit.book import Book, Page, Span
@@ -117,9 +118,9 @@ def _closed_and_apart(vocabulary: Vocabulary, known: Dictionary) -> Set[str]:
             continue
         for at in range(_SHORTEST_HALF, len(word) - _SHORTEST_HALF + 1):
             first, second = word[:at], word[at:]
-            if first in uses and (second in uses or _singular(second) in uses):
-                if first in known.words and not is_echo((first, second)):
-                    found.add(key_of(word))
+            both = first in uses and (second in uses or _singular(second) in uses)
+            if both and first in known.words and not is_echo((first, second)):
+                found.add(key_of(word))
     return found - _not_ours()
 
 
@@ -154,7 +155,8 @@ class _Finder:
             form=_singular(_MARKS.sub("-" if shape == "-" else " ", text.lower())),
             shape=shape,
             span=self.page.span(start, end),
-            before_noun=last >= 0 and self._is_before_noun(last),
+            # Of three words and more, open ones count only where they are a noun or before one.
+            before_noun=len(_MARKS.findall(text)) < 2 and last >= 0 and self._is_before_noun(last),
         )
 
     def _is_before_noun(self, last: int) -> bool:
@@ -173,7 +175,7 @@ class _Finder:
         if key not in self.keys:
             return False
         at = [starts.get(match.start()) for match in run]
-        if None in at or any(b != a + 1 for a, b in zip(at, at[1:], strict=False) if a is not None):
+        if None in at or any(b != a + 1 for a, b in pairwise(at) if a is not None):
             return False
         first = at[0] or 0
         words = tuple(match[0].lower() for match in run)

@@ -52,5 +52,5 @@ def is_echo(parts: tuple[str, ...]) -> bool:
     first, second = parts[0], parts[1]
     consonants = [re.sub(r"[aeiouy]", "", word) for word in (first, second)]
     return first == second or (
-        consonants[0] == consonants[1] and bool(consonants[0]) or first[1:] == second[1:]
+        (consonants[0] == consonants[1] and bool(consonants[0])) or first[1:] == second[1:]
     )

@@ -14,12 +14,22 @@ from proofkit.book import Book
 from proofkit.habits import (
     broken_off,
     dash,
+    dates,
     ellipsis,
+    endings,
+    halves_of_day,
     mark_shape,
+    numbers,
+    oclock,
+    okay,
+    ordinals,
+    past_forms,
     quotation_marks,
     space_after_ellipsis,
     space_after_stop,
     space_before_ellipsis,
+    thousands,
+    times_of_day,
     title_point,
 )
 from proofkit.habits.usage import Usage
@@ -46,6 +56,16 @@ MATTERS: tuple[Matter, ...] = tuple(
         space_after_ellipsis,
         space_after_stop,
         title_point,
+        endings,
+        past_forms,
+        numbers,
+        ordinals,
+        thousands,
+        dates,
+        times_of_day,
+        oclock,
+        halves_of_day,
+        okay,
     )
 )
 

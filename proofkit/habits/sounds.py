@@ -112,7 +112,8 @@ def _open_chains(page: Page, chains: set[str]) -> Iterator[re.Match[str]]:
 
 def _is_part_of_longer(text: str, start: int, end: int) -> bool:
     """Whether the first or last word goes on outside: "tick tock tick tock" is no single tick tock."""
-    first, last = text[start:end].split()[0].lower(), text[start:end].split()[-1].lower()
+    words = text[start:end].lower().split()
+    first, last = words[0], words[-1]
     before, after = text[max(0, start - 12) : start].lower(), text[end : end + 12].lower()
     return bool(
         re.search(rf"\b{re.escape(last)} $", before) or re.match(rf" {re.escape(first)}\b", after)

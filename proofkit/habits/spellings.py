@@ -1,4 +1,4 @@
-"""Which of two accepted spellings the book has: leapt or leaped, any more or anymore."""
+"""Which of two accepted spellings the book has: towards or toward, any more or anymore."""
 
 from __future__ import annotations
 
@@ -83,12 +83,11 @@ def _counts(
         return True
     token = own.tokens[at]
     if family.kind == "past":
-        return token.tag in ("VBD", "VBN") and token.dep != "amod"
+        return token.tag != "JJ" and token.dep != "amod"
     return (
         token.pos in ("ADV", "ADP", "SCONJ", "PART")
         and not (token.dep == "amod" or _next_is(own, at, frozenset({"NOUN"})))
-        or family.forms[0] == "towards"
-    )
+    ) or family.forms[0] == "towards"
 
 
 # What children call their family is a name, and still one word.

@@ -1,4 +1,4 @@
-"""Words with two accepted spellings inside one English: leapt and leaped, while and whilst.
+"""Words with two accepted spellings inside one English: towards and toward, while and whilst.
 
 The table is ``wordlists/two-spellings.txt``, chosen by hand after VarCon's equal variants.
 """
@@ -8,7 +8,6 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from functools import lru_cache
-from os.path import commonprefix
 
 from proofkit.words.data import wordlist
 from proofkit.words.variants import cased_like
@@ -47,9 +46,7 @@ class Family:
 @lru_cache(maxsize=1)
 def families() -> tuple[Family, ...]:
     """Every family of the table."""
-    return tuple(
-        Family(kind=kind, lines=tuple(lines)) for kind, lines in _grouped(list(_table()))
-    )
+    return tuple(Family(kind=kind, lines=tuple(lines)) for kind, lines in _grouped(list(_table())))
 
 
 @lru_cache(maxsize=1)
@@ -80,5 +77,7 @@ def _grouped(
 
 
 def _kin(first: str, other: str) -> bool:
-    common = len(commonprefix([first, other]))
+    common = next(
+        (n for n, (a, b) in enumerate(zip(first, other, strict=False)) if a != b), len(first)
+    )
     return other.startswith(first) or common >= max(_SHORTEST_STEM, len(first) - _LONGEST_ENDING)

@@ -1,18 +1,18 @@
-"""One word in two accepted spellings: leapt, leaped; while, whilst.
+"""One word in two accepted spellings: while, whilst; towards, toward.
 
 What it finds
-    A word that one English spells in two ways, both of them in the book: learnt and learned as a
-    verb, towards and toward, any more and anymore, Grandad and Granddad, miaow and meow. "A learned
-    owl", "a backward glance" and "any more cake" are other words and don't count.
+    A word that one English spells in two ways, both of them in the book: knelt and kneeled,
+    towards and toward, any more and anymore, Grandad and Granddad, miaow and meow. "A lighted
+    window", "a backward glance" and "any more cake" are other words and don't count.
 
 Why a reader minds
     Either is good English. Both in one book look as if two people had written it.
 
 Example
-    The frog leapt up. The toad leapt too. Then both leaped home.
+    She ran towards the sea. He ran towards the sea. The crab walked toward them.
 
 Better
-    The frog leapt up. The toad leapt too. Then both leapt home.
+    She ran towards the sea. He ran towards the sea. The crab walked towards them.
 
 When to let it stand
     In a quotation, or where one character speaks in a way of their own. To keep one spelling in all
@@ -41,7 +41,7 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
     for usage in spelling_usages(book, analysis):
         family = family_by_word()[usage.matter]
         order = family.forms
-        # British dictionaries put learnt first, American ones learned.
+        # British dictionaries put knelt and towards first, American ones kneeled and toward.
         if analysis.english is English.AMERICAN and family.kind:
             order = tuple(reversed(order))
 
