@@ -13,6 +13,7 @@ from proofkit.analysis import Analysis
 from proofkit.book import Book
 from proofkit.habits import (
     broken_off,
+    capital_after_colon,
     dash,
     dates,
     ellipsis,
@@ -25,6 +26,7 @@ from proofkit.habits import (
     ordinals,
     past_forms,
     quotation_marks,
+    serial_comma,
     space_after_ellipsis,
     space_after_stop,
     space_before_ellipsis,
@@ -54,6 +56,8 @@ MATTERS: tuple[Matter, ...] = tuple(
         ellipsis,
         space_before_ellipsis,
         space_after_ellipsis,
+        serial_comma,
+        capital_after_colon,
         space_after_stop,
         title_point,
         endings,
