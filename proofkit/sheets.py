@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
 from datetime import date
 from pathlib import Path
 
@@ -12,18 +13,25 @@ from proofkit.checks.check import Need
 from proofkit.checks.registry import all_checks
 from proofkit.engines.analyse import Analyst
 from proofkit.engines.memory import Memory
-from proofkit.issue import Issue
+from proofkit.habits.matters import MATTERS
+from proofkit.issue import Issue, with_keys
+from proofkit.own_file import OwnFile, read_own_file
 from proofkit.problem import Notice, Unusable
 from proofkit.progress import Progress, silent
 from proofkit.ranking import asked_where_unsure, without_rivals
 from proofkit.readers.language import looks_english
 from proofkit.readers.read import read
-from proofkit.settings import Choices, Settings, settings_for
+from proofkit.rulings.decisions import checked_style, refuse_contradictions
+from proofkit.rulings.judging import Judgement, judged
+from proofkit.rulings.ruling import Ruling, rulings_in
+from proofkit.settings import Choices, Settings, own_file_of, settings_in
 from proofkit.stylesheet.ground import ground_of
 from proofkit.stylesheet.make import style_sheet_of
 from proofkit.stylesheet.sheet import StyleSheet
 from proofkit.words.english import english_of
-from proofkit.words.vocabulary import vocabulary_of
+from proofkit.words.vocabulary import WORD, vocabulary_of
+
+_ABOUT_A_WORD = ("spelling/", "english/")
 
 
 def style_sheet(
@@ -34,7 +42,7 @@ def style_sheet(
     The grammar engine is not needed for it. If the language model fails, the sheet lacks what needs
     it, and its notices say so. Raises Unusable if the manuscript or its settings can't be used.
     """
-    settings = settings_for(path, Choices())
+    settings, rulings = _decided(read_own_file(own_file_of(path)))
     book = read(path)
     if not looks_english(book):
         raise Unusable(
@@ -44,9 +52,34 @@ def style_sheet(
     with Analyst(memory=memory, progress=progress) as analyst:
         [analysis] = analyst.analyse([(book, english)], language_model=True, grammar_engine=False)
         notices = [*(Notice(text=remark) for remark in book.remarks), *analyst.notices]
-    issues = asked_where_unsure(without_rivals(_issues(book, analysis, settings, notices)))
-    ground = ground_of(book, analysis, settings, issues)
+    found = without_rivals(_issues(book, analysis, settings, notices))
+    ruled = judged(book, with_keys(book, asked_where_unsure(found)), rulings)
+    ground = ground_of(
+        book, analysis, settings, issues=ruled.open, let_stand=_words_let_stand(ruled, rulings)
+    )
     return style_sheet_of(ground, made=made, notices=notices)
+
+
+def _decided(own: OwnFile | None) -> tuple[Settings, tuple[Ruling, ...]]:
+    """The book's settings and the author's rulings, none against another."""
+    settings, rulings = settings_in(own, Choices()), rulings_in(own)
+    if own is None:
+        return settings, rulings
+    forms = {matter.name: matter.forms for matter in MATTERS}
+    settings = replace(settings, style=checked_style(own, settings.style, forms))
+    refuse_contradictions(own, settings.style, rulings)
+    return settings, rulings
+
+
+def _words_let_stand(ruled: Judgement, rulings: Sequence[Ruling]) -> Mapping[str, str]:
+    """The words that the author let stand, by name or at a place where their spelling was asked about."""
+    by_name = {ruling.word: ruling.because for ruling in rulings if ruling.word}
+    at_places = {
+        each.issue.quote: each.ruling.because
+        for each in ruled.let_stand
+        if each.issue.check.startswith(_ABOUT_A_WORD) and WORD.fullmatch(each.issue.quote)
+    }
+    return at_places | by_name
 
 
 def _issues(

@@ -54,7 +54,8 @@ def kin_rows(ground: Ground) -> Iterator[Row]:
         if inside:
             form = word.capitalize()
             note = without_capital(ground, form)
-            yield Row(term=form, form=form, basis=Basis.ALWAYS, places=places, note=note)
+            basis = Basis.DECIDED if form in ground.words else Basis.ALWAYS
+            yield Row(term=form, form=form, basis=basis, places=places, note=note)
 
 
 def _is_bare(ground: Ground, span: Span) -> bool:

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, field
 
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Span
@@ -23,7 +23,7 @@ class Ground:
     """A book, what is known of it, what its author decided, and what the checks found in it.
 
     A place that an issue calls wrong is no habit, and no word of the book's own. ``named`` are the
-    book's names.
+    book's names; ``let_stand`` are words that the author let stand, each with the reason, or "".
     """
 
     book: Book
@@ -31,11 +31,22 @@ class Ground:
     settings: Settings
     issues: Sequence[Issue] = ()
     named: tuple[Named, ...] = ()
+    let_stand: Mapping[str, str] = field(default_factory=dict)
 
     @property
     def style(self) -> Style:
         """The author's decisions."""
         return self.settings.style
+
+    @property
+    def words(self) -> tuple[str, ...]:
+        """The words that the author decided, as they are to stand."""
+        return tuple(dict.fromkeys((*self.style.words, *self.let_stand)))
+
+    def note(self, word: str) -> str:
+        """The reason that the author gave for letting a word stand; "" for any other."""
+        because = self.let_stand.get(word)
+        return "" if because is None else f"let stand: {because}" if because else "let stand"
 
     def issue_at(self, span: Span, families: Sequence[str] = ()) -> Issue | None:
         """The first issue (of these families of checks, if any are named) that touches a place."""
@@ -51,7 +62,12 @@ class Ground:
 
 
 def ground_of(
-    book: Book, analysis: Analysis, settings: Settings, issues: Iterable[Issue] = ()
+    book: Book,
+    analysis: Analysis,
+    settings: Settings,
+    *,
+    issues: Iterable[Issue] = (),
+    let_stand: Mapping[str, str] | None = None,
 ) -> Ground:
     """The ground of a book's style sheet, its names found."""
     return Ground(
@@ -60,6 +76,7 @@ def ground_of(
         settings=settings,
         issues=tuple(issues),
         named=names_of(book, analysis),
+        let_stand=let_stand or {},
     )
 
 

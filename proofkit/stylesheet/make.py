@@ -23,7 +23,7 @@ def style_sheet_of(ground: Ground, *, made: date, notices: Sequence[Notice] = ()
     sections = {section.part: section for section in _sections(ground)}
     return StyleSheet(
         path=book.path,
-        title=book.title,
+        title=ground.settings.title or book.title,
         made=made,
         english=ground.analysis.english,
         paginated=book.paginated,
@@ -34,12 +34,15 @@ def style_sheet_of(ground: Ground, *, made: date, notices: Sequence[Notice] = ()
 
 
 def _sections(ground: Ground) -> Iterator[Section]:
-    yield from name_sections(ground)
+    names = name_sections(ground)
+    yield from names
     rows = {part: list(own) for part, own in matter_rows(ground).items()}
     rows[Part.ENGLISH] = [*english_rows(ground), *rows.get(Part.ENGLISH, ())]
-    rows[Part.WORDS] = in_alphabet((*word_rows(ground), *rows.get(Part.WORDS, ())))
     rows[Part.SOUNDS] = list(sound_rows(ground))
     rows[Part.INVENTED] = list(invented_rows(ground, rows[Part.SOUNDS]))
+    named = [row for section in names for row in section.rows]
+    elsewhere = (*named, *rows[Part.SOUNDS], *rows[Part.INVENTED])
+    rows[Part.WORDS] = in_alphabet((*word_rows(ground, elsewhere), *rows.get(Part.WORDS, ())))
     yield typefaces(ground, rows.pop(Part.TYPEFACES, ()))
     undecided = [row for own in rows.values() for row in own if _is_question(row)]
     rows[Part.QUESTIONS] = list(question_rows(ground, undecided))

@@ -87,6 +87,7 @@ def _is_part(short: str, full: str) -> bool:
 
 def _row(ground: Ground, one: Named, slips: Sequence[Other]) -> Row:
     decided = next((name for name in ground.style.names if _same(name, one)), None)
+    decided = decided or next((word for word in ground.words if word == one.name), None)
     form = decided or one.name
     # Mr. Tock beside Mr Tock is another way to write it; Tock alone is but shorter.
     rivals = {

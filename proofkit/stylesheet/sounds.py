@@ -57,7 +57,7 @@ def _is_heard(ground: Ground, usage: Usage, stands_alone: Set[Span]) -> bool:
 
 
 def _sound(ground: Ground, usage: Usage) -> Row | None:
-    words = {word.lower(): word for word in ground.style.words}
+    words = {word.lower(): word for word in ground.words}
     decided = next((words[form] for form in usage.places if form in words), None)
     row = row_of(usage, decided)
     if row and row.basis is Basis.OPEN:
@@ -77,7 +77,15 @@ def invented_rows(ground: Ground, sounds: Sequence[Row]) -> tuple[Row, ...]:
         use = vocabulary.use(found.word.strip("'’‘"))
         if use is None or use.word in taken or set(use.spans) <= heard:
             continue
-        rows.append(Row(term=found.word, form=found.word, basis=Basis.ALWAYS, places=use.spans))
+        decided = next((word for word in ground.words if word.lower() == use.word), None)
+        row = Row(
+            term=decided or found.word,
+            form=decided or found.word,
+            basis=Basis.DECIDED if decided else Basis.ALWAYS,
+            places=use.spans,
+            note=ground.note(decided) if decided else "",
+        )
+        rows.append(row)
     return tuple(rows)
 
 

@@ -17,20 +17,24 @@ from proofkit.words.frequency import zipf
 from proofkit.words.two_spellings import family_by_word
 from proofkit.words.vocabulary import WORD, Use
 
+_BEFORE_NOUN = BEFORE_NOUN.strip(" ()")
 # A spelling ten times as rare as the book's is not one that anybody would change to.
 _SELDOM = 1.0
 
 
-def word_rows(ground: Ground) -> tuple[Row, ...]:
-    """Every word worth writing down, each once.
+def word_rows(ground: Ground, listed: Iterable[Row]) -> tuple[Row, ...]:
+    """Every word worth writing down, each once; those of the rows ``listed`` are left out.
 
     A word that every dictionary has in just this form is not: only compounds with a hyphen or in two
     ways, words with two accepted spellings, words with an accent, and what the author decided.
     """
-    found = [*_compounds(ground), *_spellings(ground), *_accented(ground)]
-    listed = {_letters(row.term) for row in found}
-    found += [row for row in _decided(ground) if _letters(row.term) not in listed]
-    return tuple(found)
+    taken = {_letters(row.form or row.term) for row in listed}
+    rows: dict[str, Row] = {}
+    for row in (*_compounds(ground), *_spellings(ground), *_accented(ground), *_decided(ground)):
+        letters = _letters(row.form or row.term)
+        if letters not in taken:
+            rows.setdefault(f"{letters} {row.note == _BEFORE_NOUN}", row)
+    return tuple(rows.values())
 
 
 def in_alphabet(rows: Iterable[Row]) -> list[Row]:
@@ -39,10 +43,10 @@ def in_alphabet(rows: Iterable[Row]) -> list[Row]:
 
 
 def _compounds(ground: Ground) -> Iterator[Row]:
-    words = ground.style.words
+    words = ground.words
     for usage in compound_usages(ground.book, ground.analysis, words):
         decided = decided_compound(usage.matter, words)
-        note = BEFORE_NOUN.strip(" ()") if usage.matter.endswith(BEFORE_NOUN) else ""
+        note = _BEFORE_NOUN if usage.matter.endswith(BEFORE_NOUN) else ground.note(decided or "")
         row = row_of(usage, _as_decided(decided, words), note=note)
         if row and row.basis is Basis.OPEN:
             yield replace(row, term=" or ".join(sorted(usage.places)))
@@ -52,7 +56,8 @@ def _compounds(ground: Ground) -> Iterator[Row]:
 
 def _spellings(ground: Ground) -> Iterator[Row]:
     """Words with two accepted spellings; not those of which one is hardly ever seen."""
-    words = ground.style.words
+    # Granny is decided as a name, not as a spelling.
+    words = tuple(word for word in ground.words if word.islower())
     for usage in spelling_usages(ground.book, ground.analysis):
         row = row_of(usage, decided_spelling(usage.matter, words))
         rivals = [form for form in family_by_word()[usage.matter].forms if row and form != row.form]
@@ -71,7 +76,7 @@ def _accented(ground: Ground) -> Iterator[Row]:
         bare = ground.analysis.vocabulary.use(plain(word))
         forms = {use.word: _sound(ground, use), plain(word): bare.spans if bare else ()}
         places = {form: spans for form, spans in forms.items() if spans}
-        decided = next((w for w in ground.style.words if plain(w.lower()) == plain(word)), None)
+        decided = next((w for w in ground.words if plain(w.lower()) == plain(word)), None)
         row = row_of(Usage(matter=word, places=places), decided)
         if row:
             yield row
@@ -84,7 +89,7 @@ def _sound(ground: Ground, use: Use) -> tuple[Span, ...]:
 
 def _decided(ground: Ground) -> Iterator[Row]:
     """The author's words, with their places whatever hyphens, accents and capitals they have there."""
-    wanted = {_letters(word): word for word in ground.style.words}
+    wanted = {_letters(word): word for word in ground.words}
     places: dict[str, dict[str, list[Span]]] = defaultdict(lambda: defaultdict(list))
     for page in ground.book.pages:
         for match in WORD.finditer(page.prose):
@@ -92,9 +97,9 @@ def _decided(ground: Ground) -> Iterator[Row]:
             if word:
                 form = match.group() if _has_own_capitals(word) else match.group().lower()
                 places[word][form].append(page.span(*match.span()))
-    for word in ground.style.words:
+    for word in ground.words:
         found = {form: tuple(spans) for form, spans in places[word].items()}
-        note = "" if found else "not in this draft"
+        note = ground.note(word) if found else "not in this draft"
         row = row_of(Usage(matter=word, places=found), word, note=note)
         if row:
             yield row

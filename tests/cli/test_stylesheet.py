@@ -76,7 +76,7 @@ def test_the_form_is_the_one_asked_for_or_told_by_the_files_ending(
     result = stylesheet("lantern.docx", *arguments)
     assert result.exit_code == 0, result.output
     assert (tmp_path / name).read_bytes().startswith(start)
-    said = "lantern.docx: 6 rows, 1 open question. The style sheet is in "
+    said = "lantern.docx: 5 rows, 1 open question. The style sheet is in "
     assert result.stdout == f"{said}{Path(name)}\n"
 
 
