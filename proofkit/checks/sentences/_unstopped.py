@@ -21,7 +21,12 @@ _FINITE = frozenset(("VBD", "VBZ", "VBP", "MD"))
 # What may end a sentence. A noun is followed by a clause of its own too: the hat Tom wore.
 _ENDS = frozenset(("NN", "NNS", "RB", "RP", "PRP", "VBN", "JJ", "JJR"))
 # With these a clause opens that has its subject still to come: with a leap Tom was over.
-_FRONTED = frozenset(("IN", "TO", "VBG", "VBN", "RB", "CC"))
+_FRONTED = frozenset(("IN", "TO", "VBG", "VBN", "RB"))
+_RESTS = word_set("""
+go going gone come coming care cry crying sleep sleeping laugh laughing wait waiting listen tremble trembling run running
+play playing dance dancing sing singing talk talking eat eating eaten fly flying swim swimming fall falling smile smiling
+ran slept cried laughed danced sang fell flew swam smiled waited listened trembled left worked arrived died work
+""")
 _NOUNS = frozenset(("NN", "NNS", "NNP", "NNPS"))
 _SUBORDINATES = word_set("""
 when while if as before after until till because since though although where whenever wherever once unless than
@@ -59,7 +64,10 @@ def unstopped(page: Page, tokens: Sequence[Token], analysis: Analysis) -> Iterat
         if not word.text[0].isupper() or not (before.text.isalpha() and before.text.islower()):
             continue
         gaps = page.prose[before.end : word.start], page.prose[word.end : after.start]
-        if before.dep == "compound" or before.tag not in _ENDS:
+        open_class = word.text.endswith(("ing", "ly"))
+        if before.dep == "compound" and not open_class:
+            continue
+        if before.tag not in _ENDS and before.text not in _RESTS:
             continue
         if gaps != (" ", " ") or not after.text[0].islower():
             continue
@@ -93,6 +101,8 @@ def _is_whole(clause: Sequence[Token]) -> bool:
         return False
     if words[-1] in _TAKE_WHICH or not _TAKE_WHICH.isdisjoint(words[:3]):
         return False
+    if clause[0].tag == "CC":
+        clause = clause[1:]
     last = max((place + 1 for place, token in enumerate(clause) if token.tag == "CC"), default=0)
     return clause[0].tag not in _FRONTED and last < len(clause) and clause[last].tag not in _FRONTED
 

@@ -51,7 +51,8 @@ _BEGINNERS = (
     "Someone|Something|All|Not|No|Yes|Oh|Just|Even|Still|Perhaps|Maybe|Never|Two|Three|Both|Each|Many|Most|"
     "Please|Let|Was|Is|Are|Were|Do|Did|Can|Could|Would|Very|Up|Down|Out|Inside|Outside|Behind|Under|Over|"
     "Through|Around|Along|Today|Tomorrow|Here|Another|Instead|However|Only|Of|Sometimes|Often|Always|Everything|Anything|Later|More|Much|Such|Since|Though|Although|During|Whenever|Whoever|Quickly|Slowly|Quietly|"
-    "(?:Have|Had|Has|Shall|Should|Must|May|Am|Will)(?= (?:you|we|he|she|they|I|it)\\b)"
+    "(?:Have|Had|Has|Shall|Should|Must|May|Am|Will)(?= (?:you|we|he|she|they|I|it)\\b)|One(?= (?:of|day|morning|night|by)\\b)"
+    "|Give|Send|Take|Bring|Come|Go|Tell|Put|Get|Keep|Hurry|Wait"
 )
 _PLACE = re.compile(
     rf"(?<![\w'’-])(?P<before>[^\W\d_]['’\w-]*[^\W\d_])(?P<gap>[ \u00a0]+)(?P<word>(?:{_BEGINNERS})(?:['’][a-z]+)?)"
