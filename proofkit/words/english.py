@@ -12,6 +12,7 @@ from dataclasses import dataclass
 
 from proofkit.book import Book
 from proofkit.settings import English
+from proofkit.words.country_words import country_words
 from proofkit.words.lists import word_set
 from proofkit.words.quotations import quotations_of
 from proofkit.words.variants import other_english, variants
@@ -28,25 +29,17 @@ _KIN = {
 }
 # A mummy may lie in a pyramid; Mummy doesn't.
 _KIN_NAMES = {"mummy": English.BRITISH}
-# Things that have another name in the other country, as far as stories for small children name them.
-# Left out is what both countries say in some sense (jumper, biscuit, truck).
+# Beside the words of country_words(): said at home, and known abroad.
 _AT_HOME: dict[English, frozenset[str]] = {
-    English.BRITISH: word_set(
-        "grandad wellies lorry lorries nappy nappies pram pushchair dustbin ladybird ladybirds "
-        "fortnight whilst telly rucksack petrol motorway maths courgette aubergine postbox cardie "
-        "anorak plimsolls sweetshop greengrocer ironmonger"
-    ),
-    English.AMERICAN: word_set(
-        "gotten sidewalk sidewalks diaper diapers stroller flashlight ladybug ladybugs mailman "
-        "mailbox crosswalk popsicle faucet pacifier math zucchini railroad drugstore"
-    ),
+    English.BRITISH: word_set("grandad anorak plimsolls"),
+    English.AMERICAN: word_set("zipper zippers"),
 }
 _TITLE = re.compile(r"\b(?:Mr|Mrs|Dr)(\.?) +(?=[A-Z])")
 _LEAST_SPEECHES = 3
 # One word used all through a book is one decision: beyond this it adds nothing.
 _MOST_VOTES_OF_A_WORD = 3
 # A form that the other English has too, though seldom, tells half as much; so does a doubled
-# consonant (travelling), which many Americans learn as well.
+# consonant (travelling), which many Americans learn as well. Nobody learns traveling in Britain.
 _HALF = 0.5
 _DOUBLED = re.compile(r"([b-df-hj-np-tv-z])\1(?=e[dr]|ing|ers?\b|ous)")
 _CLEAR_MAJORITY = 3.0
@@ -95,12 +88,17 @@ def _spellings(vocabulary: Vocabulary) -> Iterator[tuple[English, float]]:
     for word, use in vocabulary.uses.items():
         english = _english_of_word(vocabulary, word)
         if english:
-            weak = variants().seldom_in(word, other_english(english)) or _is_doubled(word, english)
+            weak = variants().seldom_in(word, other_english(english)) or (
+                english is English.BRITISH and _is_doubled(word, english)
+            )
             most = 1 if word in _KIN or word in _KIN_NAMES else _MOST_VOTES_OF_A_WORD
             yield english, (_HALF if weak else 1.0) * min(use.count, most)
 
 
 def _words(vocabulary: Vocabulary) -> Iterator[tuple[English, float]]:
+    for own in country_words():
+        if len(own.parts) == 1 and vocabulary.count(own.word):
+            yield own.english, 1.0
     for english, words in _AT_HOME.items():
         for word in words:
             if vocabulary.count(word):

@@ -8,27 +8,25 @@ from dataclasses import dataclass, replace
 
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Page
+from proofkit.settings import English
+from proofkit.words.english import votes
 from proofkit.words.lists import word_set
 from proofkit.words.quotations import Quotation, quotations_of
 from proofkit.words.variants import other_english, variants
+from proofkit.words.vocabulary import vocabulary_of
 
 _SMALL = word_set(
     "of to in on at for with from by into and but that it he she they we you his her their was were is are had"
 )
 _ARTICLES = word_set("a an the")
 _WORD = re.compile(r"(?<![\w'’-])[a-z]+(?![\w'’-])")
-_SWAPS = {"was": "were", "were": "was", "is": "are", "are": "is"}
-_HAS = {"has": "have", "have": "has", "does": "do", "do": "does"}
-_UNREAL = re.compile(r"\b(?:if|wish|though|lest|until|Let|whether|suppose)\b")
-_SUBJECT = re.compile(r"\b(?:he|she|it|they|we|you|[A-Z][a-z]+) $")
-_MANY = word_set("two three four five six seven eight nine ten many few several both these those")
-_ONE = word_set("a an every each one another")
-_SIBILANT = ("s", "x", "z", "ch", "sh", "y")
 _ADDRESS = re.compile(
     r",(?= (?:(?:my|dear|old|little|young|my dear|my little) )?[\w-]+(?:[.!?,]|$))"
 )
 _CALLED = re.compile(r"^[A-Z]\w+(?P<comma>,) (?=\w)")
-_MID_STOP = re.compile(r"(?<!\bMr)(?<!\bMrs)(?<!\bDr)(?<!\bSt)(?<!\bMs)(?<=[a-z]{2})\.(?= (?:[A-Z][a-z]*) [a-z])")
+_MID_STOP = re.compile(
+    r"(?<!\bMr)(?<!\bMrs)(?<!\bDr)(?<!\bSt)(?<!\bMs)(?<=[a-z]{2})\.(?= (?:[A-Z][a-z]*) [a-z])"
+)
 _STOP_BEFORE_SPEECH = re.compile(r"(?<=[a-z]{2})\.(?= [\"“'‘][A-Z])")
 _LAST_STOP = re.compile(r"(?<=[a-z]{2})\.(?=[\"”'’]?\s*$)")
 _APOSTROPHE = re.compile(r"(?<=[A-Za-z])['’](?=[a-z]{1,2}\b)")
@@ -69,63 +67,37 @@ def planted(book: Book, slip: Slip) -> Book:
     return replace(book, pages=(*book.pages[: slip.page - 1], changed, *book.pages[slip.page :]))
 
 
-def _at(page: Page, start: int, end: int, wrong: str) -> Slip:
+def slip_at(page: Page, start: int, end: int, wrong: str) -> Slip:
+    """A slip that is found only by an issue that touches it."""
     return Slip(
         page=page.number, start=start, end=end, wrong=wrong, reach=(start, start + len(wrong))
     )
 
 
-def _words(page: Page) -> Iterator[re.Match[str]]:
+def words_of(page: Page) -> Iterator[re.Match[str]]:
+    """The page's words in lower case that no mark joins to another."""
     yield from _WORD.finditer(page.prose)
 
 
 def _doubled_small(_: Book, __: Analysis, page: Page) -> Iterator[Slip]:
-    for word in _words(page):
+    for word in words_of(page):
         if word.group() in _SMALL | _ARTICLES:
-            yield _at(page, word.end(), word.end(), f" {word.group()}")
+            yield slip_at(page, word.end(), word.end(), f" {word.group()}")
 
 
 def _doubled_other(_: Book, __: Analysis, page: Page) -> Iterator[Slip]:
-    for word in _words(page):
+    for word in words_of(page):
         if word.group() not in _SMALL | _ARTICLES and len(word.group()) > 3:
-            yield _at(page, word.end(), word.end(), f" {word.group()}")
+            yield slip_at(page, word.end(), word.end(), f" {word.group()}")
 
 
 def _dropped(words: frozenset[str]) -> Source:
     def source(_: Book, __: Analysis, page: Page) -> Iterator[Slip]:
-        for word in _words(page):
+        for word in words_of(page):
             if word.group() in words and page.prose[word.end() : word.end() + 1] == " ":
-                yield _at(page, word.start(), word.end() + 1, "")
+                yield slip_at(page, word.start(), word.end() + 1, "")
 
     return source
-
-
-def _agreement(_: Book, __: Analysis, page: Page) -> Iterator[Slip]:
-    for word in _words(page):
-        before = page.prose[max(0, word.start() - 40) : word.start()]
-        wrong = _SWAPS.get(word.group())
-        if wrong is None and _SUBJECT.search(before):
-            wrong = _HAS.get(word.group())
-        if wrong and not _UNREAL.search(before):
-            yield _at(page, *word.span(), wrong)
-
-
-def _number(_: Book, analysis: Analysis, page: Page) -> Iterator[Slip]:
-    tokens = analysis.page(page.number).tokens
-    for at, noun in enumerate(tokens):
-        near = [t.text.lower() for t in tokens[max(0, at - 2) : at]]
-        if at > 1 and tokens[at - 1].tag not in ("JJ", "DT", "CD"):
-            near = near[-1:]
-        if noun.tag == "NNS" and noun.text[:-1] == noun.lemma and set(near) & _MANY:
-            yield _at(page, noun.end - 1, noun.end, "")
-        elif (
-            noun.tag == "NN"
-            and set(near) & _ONE
-            and noun.text.islower()
-            and not noun.text.endswith(_SIBILANT)
-            and (at + 1 == len(tokens) or not tokens[at + 1].tag.startswith(("NN", "JJ")))
-        ):
-            yield _at(page, noun.end, noun.end, "s")
 
 
 def _whole_on(book: Book, page: Page) -> Iterator[Quotation]:
@@ -155,7 +127,7 @@ def _moved_mark(book: Book, _: Analysis, page: Page) -> Iterator[Slip]:
         mark = quotation.closing.span
         if page.prose[mark.start - 1] in ",.":
             text = page.prose[mark.start : mark.end] + page.prose[mark.start - 1]
-            yield _at(page, mark.start - 1, mark.end, text)
+            yield slip_at(page, mark.start - 1, mark.end, text)
 
 
 def _lost_address(book: Book, analysis: Analysis, page: Page) -> Iterator[Slip]:
@@ -170,7 +142,7 @@ def _lost_address(book: Book, analysis: Analysis, page: Page) -> Iterator[Slip]:
                 if any(analysis.vocabulary.is_name(w) for w in re.findall(r"[A-Z]\w+", near)) or (
                     re.search(r", (?:my |dear |old |sir\b|madam\b|children\b)", near)
                 ):
-                    yield _at(page, part.start + place, part.start + place + 1, "")
+                    yield slip_at(page, part.start + place, part.start + place + 1, "")
 
 
 def _lost(pattern: re.Pattern[str]) -> Source:
@@ -178,7 +150,7 @@ def _lost(pattern: re.Pattern[str]) -> Source:
 
     def source(_: Book, __: Analysis, page: Page) -> Iterator[Slip]:
         for match in pattern.finditer(page.prose):
-            yield _at(page, *match.span(), "")
+            yield slip_at(page, *match.span(), "")
 
     return source
 
@@ -193,7 +165,7 @@ def _stop_at_end(*, of_page: bool) -> Source:
                 and (p.end >= last) is of_page
                 and len(page.prose[p.start : p.end].split()) > 4
             ):
-                yield _at(page, *match.span(), "")
+                yield slip_at(page, *match.span(), "")
 
     return source
 
@@ -201,7 +173,7 @@ def _stop_at_end(*, of_page: bool) -> Source:
 def _lowered(pattern: re.Pattern[str]) -> Source:
     def source(_: Book, __: Analysis, page: Page) -> Iterator[Slip]:
         for match in pattern.finditer(page.prose):
-            yield _at(page, *match.span(), match.group().lower())
+            yield slip_at(page, *match.span(), match.group().lower())
 
     return source
 
@@ -214,30 +186,40 @@ def _name_lowered(_: Book, analysis: Analysis, page: Page) -> Iterator[Slip]:
             and analysis.vocabulary.is_name(word.group())
             and (analysis.vocabulary.count(word.group()) > 1)
         ):
-            yield _at(page, *match.span(), match.group().lower())
+            yield slip_at(page, *match.span(), match.group().lower())
 
 
 def _hyphen(_: Book, __: Analysis, page: Page) -> Iterator[Slip]:
     for match in _HYPHEN.finditer(page.prose):
-        yield _at(page, *match.span(), " ")
+        yield slip_at(page, *match.span(), " ")
 
 
-def _other_english(_: Book, analysis: Analysis, page: Page) -> Iterator[Slip]:
-    for word in _words(page):
-        known = variants()
-        if known.belongs_to(word.group()) is analysis.english:
-            wrong = known.in_english(word.group(), other_english(analysis.english))
-            if wrong and wrong != word.group():
-                yield _at(page, *word.span(), wrong)
+def _other_english(*, told: bool) -> Source:
+    """A spelling of the other English alone, in a text that has something else to tell its own, or nothing.
+
+    A form at home in both (realized, learned) is no slip; where nothing else tells which English the text is
+    in, nobody could say which of the two it should be.
+    """
+
+    def source(book: Book, analysis: Analysis, page: Page) -> Iterator[Slip]:
+        known, own, other = variants(), analysis.english, other_english(analysis.english)
+        for word in words_of(page):
+            wrong = known.in_english(word.group(), other)
+            if wrong and known.belongs_to(word.group()) is own and known.belongs_to(wrong) is other:
+                slip = slip_at(page, *word.span(), wrong)
+                changed = planted(book, slip)
+                left = votes(changed, vocabulary_of(changed))
+                if told is ((left.british if own is English.BRITISH else left.american) > 0):
+                    yield slip
+
+    return source
 
 
-KINDS: Mapping[str, Source] = {
+PRINT_KINDS: Mapping[str, Source] = {
     "small word doubled": _doubled_small,
     "longer word doubled": _doubled_other,
     "small word dropped": _dropped(_SMALL),
     "article dropped": _dropped(_ARTICLES),
-    "was/were and the like": _agreement,
-    "number and noun": _number,
     "closing mark lost": _lost_mark(closing=True),
     "opening mark lost": _lost_mark(closing=False),
     "closing mark moved": _moved_mark,
@@ -250,6 +232,7 @@ KINDS: Mapping[str, Source] = {
     "capital lost, sentence": _lowered(_SENTENCE_START),
     "capital lost, name": _name_lowered,
     "capital lost, I": _lowered(_LONE_I),
-    "the other English": _other_english,
+    "the other English": _other_english(told=True),
+    "the other English, untold": _other_english(told=False),
     "hyphen lost": _hyphen,
 }
