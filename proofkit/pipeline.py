@@ -23,9 +23,7 @@ from proofkit.checks.registry import all_checks
 from proofkit.engines.address import checked_address
 from proofkit.engines.memory import Memory
 from proofkit.engines.note import EngineNote
-from proofkit.habits.matters import MATTERS
 from proofkit.issue import Issue, with_keys
-from proofkit.own_file import OwnFile, read_own_file
 from proofkit.problem import Notice, Unusable
 from proofkit.progress import Progress, silent
 from proofkit.ranking import asked_where_unsure, ranked, without_rivals
@@ -34,10 +32,10 @@ from proofkit.readers.read import read
 from proofkit.reading.bands import band_named
 from proofkit.reading.measure import BookReading, measure
 from proofkit.report import Report, report_of
-from proofkit.rulings.decisions import checked_style, refuse_contradictions
+from proofkit.rulings.decisions import decided_for
 from proofkit.rulings.judging import Judgement, judged
-from proofkit.rulings.ruling import Ruling, idle_sentence, rulings_in
-from proofkit.settings import Choices, English, Settings, own_file_of, settings_in
+from proofkit.rulings.ruling import Ruling, idle_sentence
+from proofkit.settings import Choices, English, Settings
 from proofkit.words.confirm import WordToConfirm, words_to_confirm
 from proofkit.words.data import wordlist
 from proofkit.words.dictionary import dictionary
@@ -110,7 +108,8 @@ def check_manuscripts(
 
 def _task(path: Path, asked: Choices, memory: Memory) -> _Task | str:
     try:
-        settings, rulings = _decided(read_own_file(own_file_of(path)), asked)
+        decided = decided_for(path, asked)
+        settings = decided.settings
         band_named(settings.age_band)
         if settings.grammar_server:
             checked_address(settings.grammar_server)
@@ -121,18 +120,7 @@ def _task(path: Path, asked: Choices, memory: Memory) -> _Task | str:
         return f"“{path}” doesn’t seem to be in English, and proofkit knows no other language."
     # A ruling, the title and the companions change nothing that a check finds in the book.
     asking = replace(settings, title="", series=())
-    return _Task(book=book, settings=settings, rulings=rulings, key=_digest(book, asking))
-
-
-def _decided(own: OwnFile | None, asked: Choices) -> tuple[Settings, tuple[Ruling, ...]]:
-    """The book's settings and the author's rulings, none against another."""
-    settings, rulings = settings_in(own, asked), rulings_in(own)
-    if own is None:
-        return settings, rulings
-    forms = {matter.name: matter.forms for matter in MATTERS}
-    settings = replace(settings, style=checked_style(own, settings.style, forms))
-    refuse_contradictions(own, settings.style, rulings)
-    return settings, rulings
+    return _Task(book=book, settings=settings, rulings=decided.rulings, key=_digest(book, asking))
 
 
 def _book(path: Path, memory: Memory) -> Book:

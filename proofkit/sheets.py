@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import replace
 from datetime import date
 from pathlib import Path
 
@@ -13,18 +12,16 @@ from proofkit.checks.check import Need
 from proofkit.checks.registry import all_checks
 from proofkit.engines.analyse import Analyst
 from proofkit.engines.memory import Memory
-from proofkit.habits.matters import MATTERS
 from proofkit.issue import Issue, with_keys
-from proofkit.own_file import OwnFile, read_own_file
 from proofkit.problem import Notice, Unusable
 from proofkit.progress import Progress, silent
 from proofkit.ranking import asked_where_unsure, without_rivals
 from proofkit.readers.language import looks_english
 from proofkit.readers.read import read
-from proofkit.rulings.decisions import checked_style, refuse_contradictions
+from proofkit.rulings.decisions import decided_for
 from proofkit.rulings.judging import Judgement, judged
-from proofkit.rulings.ruling import Ruling, rulings_in
-from proofkit.settings import Choices, Settings, own_file_of, settings_in
+from proofkit.rulings.ruling import Ruling
+from proofkit.settings import Choices, Settings
 from proofkit.stylesheet.ground import ground_of
 from proofkit.stylesheet.make import style_sheet_of
 from proofkit.stylesheet.sheet import StyleSheet
@@ -42,7 +39,8 @@ def style_sheet(
     The grammar engine is not needed for it. If the language model fails, the sheet lacks what needs
     it, and its notices say so. Raises Unusable if the manuscript or its settings can't be used.
     """
-    settings, rulings = _decided(read_own_file(own_file_of(path)))
+    decided = decided_for(path, Choices())
+    settings, rulings = decided.settings, decided.rulings
     book = read(path)
     if not looks_english(book):
         raise Unusable(
@@ -58,17 +56,6 @@ def style_sheet(
         book, analysis, settings, issues=ruled.open, let_stand=_words_let_stand(ruled, rulings)
     )
     return style_sheet_of(ground, made=made, notices=notices)
-
-
-def _decided(own: OwnFile | None) -> tuple[Settings, tuple[Ruling, ...]]:
-    """The book's settings and the author's rulings, none against another."""
-    settings, rulings = settings_in(own, Choices()), rulings_in(own)
-    if own is None:
-        return settings, rulings
-    forms = {matter.name: matter.forms for matter in MATTERS}
-    settings = replace(settings, style=checked_style(own, settings.style, forms))
-    refuse_contradictions(own, settings.style, rulings)
-    return settings, rulings
 
 
 def _words_let_stand(ruled: Judgement, rulings: Sequence[Ruling]) -> Mapping[str, str]:

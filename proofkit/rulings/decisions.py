@@ -5,33 +5,61 @@ from __future__ import annotations
 import difflib
 import unicodedata
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
+from pathlib import Path
 
-from proofkit.own_file import OwnFile
+from proofkit.habits.matters import MATTERS
+from proofkit.own_file import OwnFile, read_own_file
 from proofkit.problem import Unusable
-from proofkit.rulings.ruling import Ruling
+from proofkit.rulings.ruling import Ruling, rulings_in
+from proofkit.settings import Choices, Settings, own_file_of, settings_in
 from proofkit.style import Style
 
 STYLE = "style"
 _LISTS = ("names", "words")
+_FREE = ("dictionary",)  # named on the style sheet alone: any name will do
+_FORMS: Mapping[str, tuple[str, ...]] = {
+    matter.name: matter.forms for matter in MATTERS
+} | dict.fromkeys(_FREE, ())
 
 
-def checked_style(own: OwnFile, style: Style, forms: Mapping[str, Sequence[str]]) -> Style:
-    """The style with each matter and form as proofkit knows it.
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Decided:
+    """All that an author decided about a book: its settings with its style, and the rulings."""
 
-    ``forms`` has the forms of every matter that can be decided. Hyphens, spaces, underscores and
-    capitals don't count: ``serial-comma`` is the serial comma. Raises Unusable, naming the line and
-    what there is, for a matter or a form that there is not.
+    settings: Settings
+    rulings: tuple[Ruling, ...] = ()
+
+
+def decided_for(manuscript: Path, asked: Choices) -> Decided:
+    """What was decided about the book that ``manuscript`` is a draft of, after what was ``asked``.
+
+    Raises Unusable, naming the file and the lines, where that can't be read or can't be followed.
+    """
+    own = read_own_file(own_file_of(manuscript))
+    settings, rulings = settings_in(own, asked), rulings_in(own)
+    if own is None:
+        return Decided(settings=settings)
+    style = checked_style(own, settings.style)
+    refuse_contradictions(own, style, rulings)
+    return Decided(settings=replace(settings, style=style), rulings=rulings)
+
+
+def checked_style(own: OwnFile, style: Style) -> Style:
+    """The style with each matter and form as the habits name them.
+
+    Hyphens, spaces, underscores and capitals don't count: ``Serial-comma`` is the serial comma. Raises
+    Unusable, naming the line and what there is, for a matter or a form that there is not.
     """
     decided: dict[str, str] = {}
     for written, form in style.forms.items():
         line = own.line_of(written, STYLE)
-        matter = _named(written, forms)
+        matter = _named(written, _FORMS)
         if matter is None:
-            raise Unusable(_no_such(own, line, "matter of style", written, (*forms, *_LISTS)))
-        known = _named(form, forms[matter])
+            raise Unusable(_no_such(own, line, "matter of style", written, (*_FORMS, *_LISTS)))
+        known = form if matter in _FREE else _named(form, _FORMS[matter])
         if known is None:
-            raise Unusable(_no_such(own, line, f"form of {matter}", form, forms[matter]))
+            raise Unusable(_no_such(own, line, f"form of {matter}", form, _FORMS[matter]))
         if decided.setdefault(matter, known) != known:
             raise Unusable(
                 f"{own.at(line)}: {matter} is decided twice, as “{decided[matter]}” and as “{known}”. "

@@ -3,7 +3,7 @@
 A ruling on a place holds for one issue. It is known by its key, which survives edits elsewhere; where
 the key has changed, because a word beside it has, or because an equal slip before it was mended, by the
 same words at fault in much the same surroundings. Where the book had several equal slips when the
-author ruled on one, the key alone doesn't tell which, and the surroundings must agree.
+author ruled on one, and has not as many now, the key doesn't tell which: the surroundings must agree.
 """
 
 from __future__ import annotations
@@ -85,6 +85,10 @@ class _Draft:
             self._passages[number] = tuple(passage_at(self._pages, span) for span in spans)
         return self._passages[number]
 
+    def equals(self, number: int) -> int:
+        """How many issues are made of the same matter as that one, itself among them."""
+        return self._counts[self._matters[number]]
+
     def has_key(self, number: int, ruling: Ruling) -> bool:
         """Whether the ruling's key is that of an issue, or of another one that is equal to it."""
         matter = self._matters[number]
@@ -122,9 +126,16 @@ def _score(draft: _Draft, number: int, ruling: Ruling) -> float | None:
     kept = (ruling.place, *ruling.also)
     near = any(alike(ours, theirs) for ours in kept for theirs in draft.passages(number))
     same_matter = key_agrees or (bool(ruling.key) and draft.has_key(number, ruling))
-    if not near and not (same_matter and ruling.equals == 1):
+    if not near and not (same_matter and _told_by_key(draft, number, ruling)):
         return None
     return likeness(ruling.place, own) + 0.5 * same_matter + 0.01 * key_agrees
+
+
+def _told_by_key(draft: _Draft, number: int, ruling: Ruling) -> bool:
+    """Whether the key tells which place is meant: there was only one, or there are as many as then."""
+    if ruling.equals == 1:
+        return True
+    return draft.equals(number) == ruling.equals and ruling.key == draft.issues[number].key
 
 
 def _covered(ruling: Ruling, issues: Sequence[Issue]) -> list[int]:

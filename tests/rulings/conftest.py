@@ -1,0 +1,17 @@
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+
+@pytest.fixture(autouse=True)
+def cache(tmp_path_factory: pytest.TempPathFactory, monkeypatch: pytest.MonkeyPatch) -> Path:
+    folder = tmp_path_factory.mktemp("cache")
+    monkeypatch.setenv("PROOFKIT_CACHE", str(folder))
+    return folder
+
+
+@pytest.fixture
+def file(tmp_path: Path) -> Path:
+    return tmp_path / "proofkit.toml"
