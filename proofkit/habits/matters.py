@@ -50,7 +50,9 @@ MATTERS: tuple[Matter, ...] = tuple(
     Matter(name=habit.MATTER, forms=habit.FORMS, usage=habit.usage)
     for habit in (
         quotation_marks,
+        nesting,
         mark_shape,
+        stop_and_mark,
         dash,
         broken_off,
         ellipsis,

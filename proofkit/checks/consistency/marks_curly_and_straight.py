@@ -27,48 +27,47 @@ from itertools import pairwise
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Span
 from proofkit.checks.check import Need
+from proofkit.checks.consistency._odd import Norm, norm_of
+from proofkit.habits import mark_shape
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
 
 NAME = "consistency/marks-curly-and-straight"
 NEEDS = frozenset({Need.TEXT})
 
-# After a number a straight mark is a foot, an inch or a minute.
-_MARKS = re.compile(r"[“”‘’]|(?<!\d)[\"']")
 _DOUBLE, _CURLY = '"“”', "“”‘’"
 _OPENS_AFTER = re.compile(r"(?:^|[\s(\[–—-]|[\"“'‘])$")
 _ELIDED = re.compile(r"(?i)(?:tis|twas|twill|em|til|cause|bout|n|ere|ello|appen)\b")
+_CLEARLY = 3  # times as often
 
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
     """One issue for the double marks, one for the others; on the shape that the book has less often."""
-    marks = [
-        page.span(m.start(), m.end()) for page in book.pages for m in _MARKS.finditer(page.prose)
-    ]
     for double in (True, False):
-        family = [span for span in marks if (book.quote(span) in _DOUBLE) is double]
-        curly = [span for span in family if book.quote(span) in _CURLY]
-        straight = [span for span in family if book.quote(span) not in _CURLY]
-        if curly and straight:
-            yield _issue(book, curly, straight)
+        usage = mark_shape.shapes(book, double=double)
+        norm = norm_of(usage, settings, forms=mark_shape.FORMS)
+        if norm and (odd := usage.against(norm.form)):
+            yield _issue(book, list(odd), norm)
 
 
-def _issue(book: Book, curly: list[Span], straight: list[Span]) -> Issue:
-    fewer, more = (curly, straight) if len(curly) < len(straight) else (straight, curly)
-    shape, other = ("curly", "straight") if fewer is curly else ("straight", "curly")
-    times = "once" if len(more) == 1 else f"{len(more)} times"
-    together = _in_one_word(book, fewer)
+def _issue(book: Book, odd: list[Span], norm: Norm) -> Issue:
+    shape = "straight" if norm.form == "curly" else "curly"
+    together = _in_one_word(book, odd)
     first, last = together[0], together[-1]
-    turned = _straight if fewer is curly else _curly
+    usual = (
+        f"your style sheet has {norm.form} ones"
+        if norm.decided
+        else f"elsewhere {norm.form} ones ({norm.elsewhere})"
+    )
     return issue_at(
         book,
         Span(page=first.page, start=first.start, end=last.end),
         check=NAME,
-        tier=Tier.ERROR if len(more) >= 3 * len(fewer) else Tier.QUERY,
-        message=f"a {shape} mark; elsewhere {other} ones ({times})",
-        suggestions=(_turned(book, together, turned),),
+        tier=Tier.ERROR if norm.decided or norm.times >= _CLEARLY * len(odd) else Tier.QUERY,
+        message=f"a {shape} mark; {usual}",
+        suggestions=(_turned(book, together, _straight if shape == "curly" else _curly),),
         confidence=0.9,
-        related=fewer[len(together) :],
+        related=odd[len(together) :],
     )
 
 
