@@ -33,7 +33,12 @@ _APOSTROPHE = re.compile(r"(?<=[A-Za-z])['’](?=[a-z]{1,2}\b)")
 _SENTENCE_START = re.compile(r"(?<=[a-z]{2}[.!?] )[A-Z](?=[a-z]* )")
 _LONE_I = re.compile(r"\bI\b(?!['’.])")
 _NAME = re.compile(r"(?<=[a-z] )[A-Z](?=[a-z]{2,})")
-_HYPHEN = re.compile(r"(?<=[a-z]{3})-(?=[a-z]{2})")
+# Compounds that no house writes open: of three words, relations, numbers, a quality and a part of somebody.
+# Two nouns with a hyphen (sand-pit) are open or one word in as many books.
+_HYPHEN = re.compile(
+    r"(?<![\w'’-])(?:[a-z]{2,}-[a-z]+(?:-[a-z]+)+|(?:self|great|well|ill)-[a-z]{3,}|(?:twen|thir|for|fif|six|seven|eigh|nine)ty-[a-z]+"
+    r"|[a-z]{3,}-(?:looking|[a-z]{3,}ed))(?![\w'’-])"
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -191,7 +196,9 @@ def _name_lowered(_: Book, analysis: Analysis, page: Page) -> Iterator[Slip]:
 
 def _hyphen(_: Book, __: Analysis, page: Page) -> Iterator[Slip]:
     for match in _HYPHEN.finditer(page.prose):
-        yield slip_at(page, *match.span(), " ")
+        parts = match.group().split("-")
+        if len(set(parts)) == len(parts) and max(map(len, parts)) > 2:
+            yield _at(page, *match.span(), " ".join(parts))
 
 
 def _other_english(*, told: bool) -> Source:
