@@ -198,7 +198,7 @@ def _hyphen(_: Book, __: Analysis, page: Page) -> Iterator[Slip]:
     for match in _HYPHEN.finditer(page.prose):
         parts = match.group().split("-")
         if len(set(parts)) == len(parts) and max(map(len, parts)) > 2:
-            yield _at(page, *match.span(), " ".join(parts))
+            yield slip_at(page, *match.span(), " ".join(parts))
 
 
 def _other_english(*, told: bool) -> Source:
