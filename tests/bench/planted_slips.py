@@ -30,7 +30,8 @@ from proofkit.ranking import without_rivals
 from proofkit.settings import Settings
 from proofkit.words.english import english_of
 from proofkit.words.vocabulary import vocabulary_of
-from tests.bench._slips import KINDS, Slip, planted
+from tests.bench._kinds import KINDS
+from tests.bench._slips import Slip, planted
 from tests.bench._texts import (
     BOOKS,
     CORPUS,

@@ -7,7 +7,8 @@ import pytest
 from proofkit.analysis import Analysis
 from proofkit.settings import English
 from proofkit.words.vocabulary import vocabulary_of
-from tests.bench._slips import KINDS, planted
+from tests.bench._kinds import KINDS
+from tests.bench._slips import planted
 from tests.marked import book_of
 
 BOOK = book_of(

@@ -1,0 +1,10 @@
+"""All kinds of slip that are planted."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from tests.bench._grammar_slips import GRAMMAR_KINDS
+from tests.bench._slips import PRINT_KINDS, Source
+
+KINDS: Mapping[str, Source] = {**PRINT_KINDS, **GRAMMAR_KINDS}
