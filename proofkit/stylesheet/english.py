@@ -8,18 +8,12 @@ from proofkit.stylesheet.sheet import Basis, Other, Row
 from proofkit.words.english import votes
 
 _NAMES = {English.BRITISH: "British", English.AMERICAN: "American"}
-_DICTIONARY = Row(
-    term="dictionary",
-    form="to be named",
-    basis=Basis.OPEN,
-    note="whatever is not listed here goes by it",
-)
 _OTHER_SPELLINGS = ("english/other-spelling", "english/other-word")
 
 
 def english_rows(ground: Ground) -> tuple[Row, ...]:
     """The English, with the spellings that belong to the other one; and the dictionary, to be named."""
-    return (_english(ground), _DICTIONARY)
+    return (_english(ground), _dictionary(ground))
 
 
 def _english(ground: Ground) -> Row:
@@ -43,4 +37,16 @@ def _english(ground: Ground) -> Row:
         basis=basis,
         others=others,
         note=note,
+    )
+
+
+def _dictionary(ground: Ground) -> Row:
+    decided = ground.style.form("dictionary")
+    if decided:
+        return Row(term="dictionary", form=decided, basis=Basis.DECIDED)
+    return Row(
+        term="dictionary",
+        form="to be named",
+        basis=Basis.OPEN,
+        note="whatever is not listed here goes by it",
     )

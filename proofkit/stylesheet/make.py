@@ -39,7 +39,7 @@ def _sections(ground: Ground) -> Iterator[Section]:
     rows = {part: list(own) for part, own in matter_rows(ground).items()}
     rows[Part.ENGLISH] = [*english_rows(ground), *rows.get(Part.ENGLISH, ())]
     rows[Part.SOUNDS] = list(sound_rows(ground))
-    rows[Part.INVENTED] = list(invented_rows(ground, rows[Part.SOUNDS]))
+    rows[Part.INVENTED] = list(invented_rows(ground, [row for own in rows.values() for row in own]))
     named = [row for section in names for row in section.rows]
     elsewhere = (*named, *rows[Part.SOUNDS], *rows[Part.INVENTED])
     rows[Part.WORDS] = in_alphabet((*word_rows(ground, elsewhere), *rows.get(Part.WORDS, ())))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections import defaultdict
 from collections.abc import Iterator, Mapping, Sequence
 
@@ -9,28 +10,31 @@ from proofkit.habits.matters import MATTERS
 from proofkit.stylesheet.ground import Ground, row_of
 from proofkit.stylesheet.sheet import Part, Row
 
-# What a matter is called on the sheet, where its name in proofkit.toml is no phrase.
+# What a matter is called on the sheet, where its name in proofkit.toml, hyphens apart, is no phrase.
 _TERMS: Mapping[str, str] = {
-    "quotation-marks": "quotation marks",
+    "ok": "OK",
     "mark-shape": "shape of the marks",
     "dash-breaking-off": "dash, speech broken off",
     "space-before-ellipsis": "before an ellipsis",
     "space-after-ellipsis": "after an ellipsis",
     "space-after-stop": "spaces after a stop",
     "title-point": "Mr, Mrs, Dr",
+    "ise-or-ize": "-ise or -ize",
+    "a-m-and-p-m": "a.m. and p.m.",
+    "hour-before-o-clock": "hour before o’clock",
 }
 # The parts of the matters that are not punctuation.
 _PARTS: Mapping[str, Part] = {
-    "-ise or -ize": Part.ENGLISH,
-    "past forms": Part.ENGLISH,
-    "OK": Part.WORDS,
+    "ise-or-ize": Part.ENGLISH,
+    "past-forms": Part.ENGLISH,
+    "ok": Part.WORDS,
     "numbers": Part.NUMBERS,
     "ordinals": Part.NUMBERS,
     "thousands": Part.NUMBERS,
     "dates": Part.NUMBERS,
-    "times in figures": Part.NUMBERS,
-    "a.m. and p.m.": Part.NUMBERS,
-    "hours before o’clock": Part.NUMBERS,
+    "times-in-figures": Part.NUMBERS,
+    "a-m-and-p-m": Part.NUMBERS,
+    "hour-before-o-clock": Part.NUMBERS,
 }
 
 
@@ -45,10 +49,8 @@ def matter_rows(ground: Ground) -> Mapping[Part, Sequence[Row]]:
 def _rows(ground: Ground) -> Iterator[tuple[Part, Row]]:
     for matter in MATTERS:
         usage = matter.usage(ground.book, ground.analysis)
-        row = row_of(
-            usage,
-            ground.style.form(matter.name),
-            term=_TERMS.get(matter.name, matter.name),
-        )
+        name = "-".join(re.findall(r"[a-z]+", matter.name.lower()))
+        term = _TERMS.get(name, name.replace("-", " "))
+        row = row_of(usage, ground.style.form(matter.name), term=term)
         if row:
-            yield _PARTS.get(matter.name, Part.PUNCTUATION), row
+            yield _PARTS.get(name, Part.PUNCTUATION), row

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterator, Sequence, Set
+from collections.abc import Iterable, Iterator, Sequence, Set
 from dataclasses import replace
 
 from proofkit.book import Role, Span
@@ -14,7 +14,7 @@ from proofkit.stylesheet.own_sounds import alone, own_sounds
 from proofkit.stylesheet.sheet import Basis, Part, Row, Section
 from proofkit.words.confirm import words_to_confirm
 from proofkit.words.dictionary import dictionary
-from proofkit.words.vocabulary import WORD
+from proofkit.words.vocabulary import WORD, Use
 
 _MOST_QUOTED = 60  # characters of an italic passage that are quoted
 _DECIDE_ITALICS = (
@@ -65,34 +65,45 @@ def _sound(ground: Ground, usage: Usage) -> Row | None:
     return row
 
 
-def invented_rows(ground: Ground, sounds: Sequence[Row]) -> tuple[Row, ...]:
-    """The words that no dictionary has and that are neither names nor sounds, most used first."""
+def invented_rows(ground: Ground, listed: Iterable[Row]) -> tuple[Row, ...]:
+    """The words that no dictionary has and that are no names, most used first.
+
+    What stands at a place of the rows ``listed`` is a sound, or a matter of its own.
+    """
     vocabulary = ground.analysis.vocabulary
-    taken = {part.lower() for one in ground.named for form in one.forms for part in form.split()}
-    heard = {span for row in sounds for spans in _all_places(row) for span in spans}
-    raised = [issue.span for issue in ground.issues]
-    known = dictionary(ground.analysis.english)
-    rows = []
-    for found in words_to_confirm(ground.book, vocabulary, known, raised=raised):
-        use = vocabulary.use(found.word.strip("'’‘"))
-        if use is None or use.word in taken or set(use.spans) <= heard:
-            continue
-        decided = next((word for word in ground.words if word.lower() == use.word), None)
-        row = Row(
-            term=decided or found.word,
-            form=decided or found.word,
-            basis=Basis.DECIDED if decided else Basis.ALWAYS,
-            places=use.spans,
-            note=ground.note(decided) if decided else "",
-        )
-        rows.append(row)
-    return tuple(rows)
+    names = {part.lower() for one in ground.named for form in one.forms for part in form.split()}
+    heard = {span for row in listed for span in _all_places(row)}
+    found = words_to_confirm(
+        ground.book,
+        vocabulary,
+        dictionary(ground.analysis.english),
+        raised=[issue.span for issue in ground.issues],
+    )
+    uses = ((word.word, vocabulary.use(word.word.strip("'’‘"))) for word in found)
+    return tuple(
+        _invented(ground, word, use)
+        for word, use in uses
+        if use
+        and not {use.word, use.word.removesuffix("s")} & names
+        and heard.isdisjoint(use.spans)
+    )
 
 
-def _all_places(row: Row) -> Iterator[tuple[Span, ...]]:
-    yield row.places
+def _invented(ground: Ground, word: str, use: Use) -> Row:
+    decided = next((own for own in ground.words if own.lower() == use.word), None)
+    return Row(
+        term=decided or word,
+        form=decided or word,
+        basis=Basis.DECIDED if decided else Basis.ALWAYS,
+        places=use.spans,
+        note=ground.note(decided) if decided else "",
+    )
+
+
+def _all_places(row: Row) -> Iterator[Span]:
+    yield from row.places
     for other in row.others:
-        yield other.places
+        yield from other.places
 
 
 def typefaces(ground: Ground, habits: Sequence[Row]) -> Section:

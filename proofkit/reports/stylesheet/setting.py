@@ -29,6 +29,8 @@ LEGEND = (
     "with how often: they can still be changed. “Open” is for the author to decide."
 )
 
+# Forms that proofkit.toml names by a word that would clash with "always" beside it.
+_FORMS = {("serial comma", "always"): "put in", ("serial comma", "never"): "left out"}
 _NAMES = (Part.CHARACTERS, Part.PLACES, Part.THINGS)
 _MATTERS = (Part.ENGLISH, Part.NUMBERS, Part.PUNCTUATION, Part.TYPEFACES)
 _ENGLISH = {English.BRITISH: "British English", English.AMERICAN: "American English"}
@@ -90,7 +92,8 @@ def _heads(part: Part) -> tuple[str, ...]:
 def _cells(sheet: StyleSheet, part: Part, row: Row) -> tuple[str, ...]:
     if part is Part.QUESTIONS:
         return (row.term, "; ".join(filter(None, (_found(sheet, row), row.note))))
-    subject = (row.term, row.form) if part in _MATTERS else (row.form,)
+    form = _FORMS.get((row.term, row.form), row.form)
+    subject = (row.term, form) if part in _MATTERS else (form,)
     first = first_on(sheet, row.places)
     seen = (first, last_on(sheet, row.places)) if part in _NAMES else (first,)
     return (*subject, how(row), *seen, _notes(sheet, row))
@@ -107,7 +110,7 @@ def how(row: Row) -> str:
     if row.basis is Basis.DECIDED and total > own:
         return f"decided ({own} of {total})"
     if row.basis is Basis.ALWAYS and own == 1:
-        return "once"
+        return "seen once"
     return f"{row.basis.value} ({own})"
 
 

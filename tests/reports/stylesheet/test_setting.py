@@ -10,7 +10,7 @@ from tests.reports.stylesheet.lantern import SECTIONS, lantern, other, word
 @pytest.mark.parametrize(
     ("row", "said"),
     [
-        (word("lamp", Basis.ALWAYS, 2), "once"),
+        (word("lamp", Basis.ALWAYS, 2), "seen once"),
         (word("lamp", Basis.ALWAYS, 2, 3, 3), "always (3)"),
         (word("lamp", Basis.MOSTLY, 2, 3, others=(other("Lamp", 4),)), "mostly (2 of 3)"),
         (word("lamp", Basis.DECIDED), "decided"),

@@ -42,4 +42,4 @@ def test_at_80_columns_a_section_is_a_heading_and_a_table() -> None:
 def test_in_a_narrow_window_a_row_is_a_few_lines() -> None:
     lines = [line.rstrip() for line in shown(40).splitlines()]
     start = lines.index("  lamp-lighter")
-    assert lines[start + 1 : start + 3] == ["    how: once", "    first on: spread 3"]
+    assert lines[start + 1 : start + 3] == ["    how: seen once", "    first on: spread 3"]
