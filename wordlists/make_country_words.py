@@ -47,7 +47,12 @@ BETTER = {
     "motorway": "freeway/highway",
     "freeway": "motorway",
 }
-NOT_BEFORE = {"candy": "cane canes floss apple apples stripe stripes striped"}
+NOT_BEFORE = {
+    "candy": "cane canes floss apple apples stripe stripes striped",
+    "last fall": "of from was into down",
+    "next fall": "of from was into down",
+    "every fall": "of from was into down",
+}
 IRREGULAR = {"dustman": "dustmen", "mailman": "mailmen"}
 NO_PLURAL = (
     "anyplace", "someplace", "candy", "gasoline", "math", "maths", "petrol", "cotton candy", "candy floss",
@@ -100,7 +105,7 @@ def rows() -> Iterator[tuple[str, str, str, str]]:
     for english, pairs in (("american", OWN_AMERICAN_ONE), ("british", OWN_BRITISH_ONE)):
         for pair in _split(pairs):
             word, better = pair.split(" = ")
-            yield english, word, better, ""
+            yield english, word, better, NOT_BEFORE.get(word, "")
 
 
 def _of_voc_tab() -> Iterator[tuple[tuple[str, str], str]]:

@@ -71,7 +71,7 @@ _PROGRAMS = "program:programme programs:programmes"
 _DRAFTS = "draft:draught drafts:draughts"
 _NOUN = "in British English the noun has a c"
 _RULES: tuple[_Rule, ...] = (
-    _british("tire:tyre", _OWNER + " "),
+    _british("tire:tyre", _OWNER + " ", r"(?!-wom)"),
     _british(
         "tires:tyres", r"(?:the|his|her|its|my|your|our|these|those|of|two|three|four|both|all) "
     ),
@@ -85,7 +85,7 @@ _RULES: tuple[_Rule, ...] = (
         "curb:kerb curbs:kerbs",
         r"\b(?:on|off|at|by|over|along|from|against|beside|near|onto|to|up|down|towards?|reached|of|for) "
         r"(?:the|a|each|every)(?: \w+)? ",
-        unless=r"\bcurbs? (?:on|to|for) (?:my|your|his|her|our|their)",
+        unless=r"\bcurbs? (?:on|to|for) (?:my|your|his|her|our|their)|\bwells?\b|\bbucket",
     ),
     _british(
         _CHECKS,
@@ -158,7 +158,8 @@ _RULES: tuple[_Rule, ...] = (
         english=English.BRITISH,
         forms={"practise": "practice"},
         before=rf"\b(?:{_OWNER}|{_PRACTISED}|out of|in|need|more|of|much) ",
-        unless=r"\b(?:in|more|of|much) practise (?:the|my|your|his|her|our|their|it)\b",
+        unless=r"\b(?:in|more|of|much) practise (?:the|my|your|his|her|our|their|it)\b|"
+        r"\b(?:let|make|made|help|helped|hear|heard|watch|watched|see|saw) \w+ practise\b",
         why=_NOUN,
     ),
     _Rule(

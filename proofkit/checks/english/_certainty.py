@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 from proofkit.analysis import Analysis
 from proofkit.book import Book
 from proofkit.settings import English, Settings
@@ -10,17 +12,23 @@ from proofkit.words.english import votes
 _NAMED = {English.BRITISH: "British", English.AMERICAN: "American"}
 
 
-def is_sure(book: Book, analysis: Analysis, settings: Settings) -> bool:
-    """Whether the author chose the English, or the book shows it three to one."""
-    return settings.english is not None or votes(book, analysis.vocabulary).clear
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Certainty:
+    """``sure``: the author chose the English, or the book shows it three to one.
+
+    ``where`` ends a message: "in a book in British English".
+    """
+
+    sure: bool
+    where: str
 
 
-def in_the_book(book: Book, analysis: Analysis, settings: Settings) -> str:
-    """The end of a message: "in a book in British English"."""
+def certainty(book: Book, analysis: Analysis, settings: Settings) -> Certainty:
+    """How sure it is that the book is in ``analysis.english``."""
     named = _NAMED[analysis.english]
-    if is_sure(book, analysis, settings):
-        return f"in a book in {named} English"
-    return f"and the rest of the book seems {named}"
+    if settings.english is not None or votes(book, analysis.vocabulary).clear:
+        return Certainty(sure=True, where=f"in a book in {named} English")
+    return Certainty(sure=False, where=f"and the rest of the book seems {named}")
 
 
 def how_often(count: int) -> str:

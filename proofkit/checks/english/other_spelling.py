@@ -27,7 +27,7 @@ from collections.abc import Iterator
 from proofkit.analysis import Analysis
 from proofkit.book import Book
 from proofkit.checks.check import Need
-from proofkit.checks.english._certainty import in_the_book, is_sure
+from proofkit.checks.english._certainty import certainty
 from proofkit.checks.english._senses import foreign_uses
 from proofkit.habits.endings import MATTER, ending_of
 from proofkit.habits.past_forms import WORDS
@@ -44,17 +44,17 @@ _KIND = {English.BRITISH: "a British spelling", English.AMERICAN: "an American s
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
     """One issue a word, with its other places as related."""
     english = analysis.english
-    sure, where = is_sure(book, analysis, settings), in_the_book(book, analysis, settings)
+    known = certainty(book, analysis, settings)
     for use in foreign_uses(book, analysis.vocabulary, english):
         if _is_decided(use.word, settings):
             continue
-        plain = sure and not use.by_sense and not _tolerated(use.word, english)
+        plain = known.sure and not use.by_sense and not _tolerated(use.word, english)
         yield issue_at(
             book,
             use.spans[0],
             check=NAME,
             tier=Tier.ERROR if plain else Tier.QUERY,
-            message=use.why or f"{_KIND[other_english(english)]}, {where}",
+            message=use.why or f"{_KIND[other_english(english)]}, {known.where}",
             suggestions=(use.better,),
             confidence=0.85 if plain else 0.6,
             related=use.spans[1:],

@@ -27,7 +27,7 @@ from collections.abc import Iterator
 from proofkit.analysis import Analysis
 from proofkit.book import Book
 from proofkit.checks.check import Need
-from proofkit.checks.english._certainty import how_often, in_the_book, is_sure
+from proofkit.checks.english._certainty import certainty, how_often
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import English, Settings
 from proofkit.words.country_words import words_of_country
@@ -46,11 +46,12 @@ _MOTHERS = ("mum", "mam")
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
     """One issue a word, with its other places as related."""
     yield from _two_mothers(book, analysis)
-    if not is_sure(book, analysis, settings):
+    known = certainty(book, analysis, settings)
+    if not known.sure:
         return
     other = other_english(analysis.english)
     decided = {word.lower() for word in (*settings.style.words, *settings.style.names)}
-    why = f"{_KIND[other]}, {in_the_book(book, analysis, settings)}"
+    why = f"{_KIND[other]}, {known.where}"
     for word, spans in words_of_country(book, analysis.vocabulary, other):
         if word.word not in decided:
             quote = book.quote(spans[0])

@@ -26,7 +26,7 @@ from collections.abc import Iterator
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Span
 from proofkit.checks.check import Need
-from proofkit.checks.english._certainty import how_often, in_the_book, is_sure
+from proofkit.checks.english._certainty import certainty, how_often
 from proofkit.habits.past_forms import ED, FORMS, MATTER, VERBS, T, usage, verbs
 from proofkit.habits.usage import Usage
 from proofkit.issue import Issue, Tier, issue_at
@@ -48,9 +48,9 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
         if decided in FORMS:
             yield from _against(book, verb, decided, "your style sheet has {}", 0.85, Tier.ERROR)
         elif analysis.english is English.AMERICAN and verb.matter not in _BOTH_IN_AMERICAN:
-            why = f"a British past form, {in_the_book(book, analysis, settings)}"
-            sure = is_sure(book, analysis, settings)
-            yield from _against(book, verb, ED, why, 0.6 if sure else 0.45, Tier.QUERY)
+            known = certainty(book, analysis, settings)
+            why = f"a British past form, {known.where}"
+            yield from _against(book, verb, ED, why, 0.6 if known.sure else 0.45, Tier.QUERY)
         elif len(verb.places) > 1:
             yield from _mixed(book, verb, usage(book, analysis))
 
