@@ -50,9 +50,7 @@ def evidence_of(book: Book, analysis: Analysis, mentions: Sequence[Mention]) -> 
         with_article += _has_article(book, mention)
     return Evidence(
         person=any(_is_person(mention) for mention in mentions),
-        place=any(
-            mention.words[-1].lower() in FEATURES for mention in mentions if len(mention.words) > 1
-        ),
+        place=any(_is_place(mention) for mention in mentions),
         acts=acts,
         speaks=speaks,
         at_place=at_place,
@@ -65,6 +63,12 @@ def _is_person(mention: Mention) -> bool:
     if len(mention.words) == 1:
         return first in KIN_NAMES or pronoun_of(first) is not None
     return first in TITLES and first not in _NO_PERSON
+
+
+def _is_place(mention: Mention) -> bool:
+    """Alder Hill, Valley of the Clowns."""
+    first, *others = [word.lower() for word in mention.words]
+    return bool(others) and (others[-1] in FEATURES or (others[0] == "of" and first in FEATURES))
 
 
 def _around(book: Book, mention: Mention) -> tuple[str, str]:

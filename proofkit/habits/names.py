@@ -16,7 +16,7 @@ from proofkit.book import Book, Span
 from proofkit.habits._name_joining import joined
 from proofkit.habits._name_kinds import Evidence, evidence_of
 from proofkit.habits._name_mentions import Mention, mentions_of
-from proofkit.habits._name_pronouns import pronouns_of
+from proofkit.habits.name_pronouns import pronouns_of
 from proofkit.words.titles import pronoun_of_title
 
 
@@ -77,21 +77,22 @@ def names_of(book: Book, analysis: Analysis) -> tuple[Named, ...]:
         for group, kind in zip(groups, kinds, strict=True)
     ]
     pronouns = pronouns_of(book, analysis, places_of(named))
-    known = (replace(one, pronouns=pronouns.get(_who(one), {})) for one in named)
+    known = (replace(one, pronouns=pronouns.get(who_is(one), {})) for one in named)
     return tuple(sorted(known, key=lambda one: one.spans[0]))
 
 
 def places_of(names: Iterable[Named]) -> Mapping[Span, tuple[str, str]]:
     """Each place of a character's name, with who that is and the pronoun that its title asks for."""
     return {
-        span: (_who(one), one.asked)
+        span: (who_is(one), one.asked)
         for one in names
         if one.kind is Kind.CHARACTER
         for span in one.spans
     }
 
 
-def _who(one: Named) -> str:
+def who_is(one: Named) -> str:
+    """The mark by which its traces are known; no noun looks like it."""
     return f"@{one.name}"
 
 

@@ -30,7 +30,7 @@ _EITHER = word_set(
     guard thief robber burglar pirate sailor soldier captain officer clown giant dwarf elf fairy
     goblin troll ogre monster dragon ghost robot puppet doll teddy owner master boss chief leader
     judge mayor artist singer dancer player twin cousin parent grandparent sibling somebody
-    someone anybody anyone everybody everyone nobody other another one visitor guest passenger
+    someone visitor guest passenger
     customer shopkeeper keeper ranger gardener cleaner librarian builder painter writer author
     conductor inspector ruler enemy hero villain fool creature animal beast bird fish insect
     fox wolf bear lion tiger leopard cheetah elephant giraffe zebra hippo hippopotamus rhino
@@ -38,7 +38,7 @@ _EITHER = word_set(
     beaver deer moose goat sheep lamb kid pig piglet hog boar cow calf horse pony foal donkey
     mule camel ox buffalo dog puppy pup hound cat kitten kitty chicken chick duck duckling goose
     gosling hen turkey swan crow raven robin sparrow owl eagle hawk parrot penguin pigeon dove
-    stork heron peacock frog toad newt lizard snake tortoise turtle crocodile alligator shark
+    stork heron peacock frog toad newt lizard snake tortoise turtle crocodile alligator shark ship boat
     whale dolphin seal octopus crab snail slug worm spider ant bee wasp beetle butterfly
     caterpillar ladybird ladybug moth cricket grasshopper fly mosquito bat dinosaur unicorn
     hyena jackal panda koala kangaroo walrus pet

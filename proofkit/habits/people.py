@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from proofkit.analysis import Analysis, PageAnalysis, Token
 from proofkit.book import Book, Page, Span
 from proofkit.habits._name_tokens import token_at
-from proofkit.words.people import pronoun_of
+from proofkit.words.people import OWN, pronoun_of
 from proofkit.words.quotations import quotations_of
 
 PRONOUNS = {
@@ -61,6 +61,38 @@ def people_of(
         yield page, tuple(trace for trace in traces if not said[trace.at])
 
 
+def bound_to(own: PageAnalysis, pronoun: Trace, inside: Sequence[Trace]) -> Trace | None:
+    """The subject that the grammar ties the pronoun to: Anna shook her head, Tom hurt himself."""
+    token = own.tokens[pronoun.at]
+    word = token.text.lower()
+    if word.endswith("self"):
+        verb = _verb_over(own, pronoun.at)
+    elif token.dep == "poss" and own.tokens[token.head].text.lower() in OWN:
+        if own.tokens[token.head].dep not in ("dobj", "pobj"):
+            return None
+        verb = _verb_over(own, token.head)
+    else:
+        return None
+    subjects = [
+        trace
+        for trace in inside
+        if not trace.is_pronoun
+        and own.tokens[trace.at].dep == "nsubj"
+        and own.tokens[trace.at].head == verb
+        and trace.at < pronoun.at
+    ]
+    return subjects[0] if len(subjects) == 1 else None
+
+
+def _verb_over(own: PageAnalysis, at: int) -> int:
+    """The nearest verb that the word hangs on."""
+    for _ in range(4):
+        at = own.tokens[at].head
+        if own.tokens[at].pos in ("VERB", "AUX"):
+            break
+    return at
+
+
 def _inside(own: PageAnalysis, spoken: list[Span]) -> list[bool]:
     """For every token, whether it stands in speech."""
     said = [False] * len(own.tokens)
@@ -97,6 +129,8 @@ def _tokens_of(own: PageAnalysis, at: int, span: Span) -> Iterator[int]:
 
 
 def _sex(token: Token) -> str | None:
-    if token.pos not in ("NOUN", "PROPN", "PRON", "ADJ"):
+    if token.pos == "PROPN" and token.dep in ("nsubj", "nsubjpass"):
+        return ""  # somebody named but once, at a sentence's beginning
+    if token.pos not in ("NOUN", "PROPN", "PRON", "ADJ") or token.tag in ("NNS", "NNPS"):
         return None
     return pronoun_of(token.lemma.lower())
