@@ -110,7 +110,10 @@ def _no_such(own: OwnFile, line: int | None, kind: str, written: str, known: Ite
     return f"{own.at(line)}: there is no {kind} “{written}”. {hint}There are: {'; '.join(names)}."
 
 
-def _named(written: str, known: Iterable[str]) -> str | None:
+def _named(written: str, known: Sequence[str] | Mapping[str, object]) -> str | None:
+    """The known name that is meant. Some forms differ in their capitals alone: the very same goes first."""
+    if written in known:
+        return written
     return next((name for name in known if _plain(name) == _plain(written)), None)
 
 
