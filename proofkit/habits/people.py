@@ -118,8 +118,8 @@ def _traces(
                 yield Trace(span=name, at=at, sentence=number, who=who, sex=sex)
             elif (pronoun := PRONOUNS.get(token.text.lower())) is not None:
                 yield Trace(span=span, at=at, sentence=number, who="", sex=pronoun)
-            elif at not in covered and (sex := _sex(token)) is not None:
-                yield Trace(span=span, at=at, sentence=number, who=token.lemma.lower(), sex=sex)
+            elif at not in covered and (asked := _sex(token)) is not None:
+                yield Trace(span=span, at=at, sentence=number, who=token.lemma.lower(), sex=asked)
 
 
 def _tokens_of(own: PageAnalysis, at: int, span: Span) -> Iterator[int]:

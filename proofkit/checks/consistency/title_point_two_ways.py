@@ -18,48 +18,37 @@ When to let it stand
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 
 from proofkit.analysis import Analysis
-from proofkit.book import Book, Span
+from proofkit.book import Book
 from proofkit.checks.check import Need
-from proofkit.issue import Issue, Tier, issue_at
+from proofkit.checks.consistency._odd_ones import Row, row_of
+from proofkit.habits import title_point
+from proofkit.issue import Issue
 from proofkit.settings import English, Settings
 
 NAME = "consistency/title-point-two-ways"
 NEEDS = frozenset({Need.TEXT})
 
-_TITLE = re.compile(r"(?<![\w'’-])(?:Mr|Mrs|Ms|Dr)\b(\.?)(?=\s+\w)")
+_WITHOUT, _WITH = title_point.FORMS
 
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
-    """One issue for the book, on the form that it has less often."""
-    forms: dict[bool, list[Span]] = {True: [], False: []}
-    for page in book.pages:
-        for match in _TITLE.finditer(page.prose):
-            forms[bool(match[1])].append(page.span(*match.span()))
-    if not (forms[True] and forms[False]):
-        return
-    usual = _usual(forms, analysis.english)
-    first, *others = forms[not usual]
-    title = book.quote(first).rstrip(".")
-    better = f"{title}." if usual else title
-    count = len(forms[usual])
-    yield issue_at(
-        book,
-        first,
+    """One issue for the book, on the form that it has less often, or that its English has not."""
+    of_its_english = _WITH if analysis.english is English.AMERICAN else _WITHOUT
+    row = Row(
         check=NAME,
-        tier=Tier.ERROR if count >= 3 * len(forms[not usual]) else Tier.QUERY,
-        message=f"elsewhere titles stand {'with' if usual else 'without'} a point ({count} {'time' if count == 1 else 'times'})",
-        suggestions=(better,),
+        better=lambda span, form: _in_form(book.quote(span), form),
+        preferred=lambda _: of_its_english,
+        shown=lambda form: f"titles {'with' if form == _WITH else 'without'} a point",
         confidence=0.85,
-        related=others,
     )
+    decided = settings.style.form(title_point.MATTER)
+    issue = row_of(book, title_point.usage(book, analysis), row, decided=decided)
+    if issue:
+        yield issue
 
 
-def _usual(forms: dict[bool, list[Span]], english: English) -> bool:
-    """Whether a point is usual here: by the book's majority, else as its English has it."""
-    if len(forms[True]) == len(forms[False]):
-        return english is English.AMERICAN
-    return len(forms[True]) > len(forms[False])
+def _in_form(title: str, form: str) -> str:
+    return title.rstrip(".") + ("." if form == _WITH else "")
