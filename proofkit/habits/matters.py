@@ -29,13 +29,16 @@ from proofkit.habits import (
     possessive_of_s,
     quotation_marks,
     serial_comma,
+    sound_typeface,
     space_after_ellipsis,
     space_after_stop,
     space_before_ellipsis,
     stop_and_mark,
+    thoughts,
     thousands,
     times_of_day,
     title_point,
+    title_typeface,
 )
 from proofkit.habits.usage import Usage
 
@@ -65,6 +68,9 @@ MATTERS: tuple[Matter, ...] = tuple(
         capital_after_colon,
         space_after_stop,
         title_point,
+        thoughts,
+        sound_typeface,
+        title_typeface,
         possessive_of_s,
         endings,
         past_forms,

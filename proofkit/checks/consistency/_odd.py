@@ -29,8 +29,8 @@ class Norm:
 
     @property
     def elsewhere(self) -> str:
-        """How often, in words: "once", "6 times"."""
-        return "once" if self.times == 1 else f"{self.times} times"
+        """How often, in words: "once", "twice", "6 times"."""
+        return {1: "once", 2: "twice"}.get(self.times, f"{self.times} times")
 
 
 def norm_of(usage: Usage, settings: Settings, *, forms: Sequence[str]) -> Norm | None:
