@@ -13,7 +13,8 @@ from proofkit.stylesheet.matters import matter_rows
 from proofkit.stylesheet.names import name_sections
 from proofkit.stylesheet.questions import question_rows
 from proofkit.stylesheet.sheet import Basis, Part, Row, Section, SheetPage, StyleSheet
-from proofkit.stylesheet.sounds import invented_rows, sound_rows, typefaces
+from proofkit.stylesheet.sounds import invented_rows, sound_rows
+from proofkit.stylesheet.typefaces import typefaces
 from proofkit.stylesheet.words import in_alphabet, word_rows
 
 
@@ -34,22 +35,30 @@ def style_sheet_of(ground: Ground, *, made: date, notices: Sequence[Notice] = ()
 
 
 def _sections(ground: Ground) -> Iterator[Section]:
-    names = name_sections(ground)
+    sounds = sound_rows(ground)
+    names = name_sections(ground, {row.form for row in sounds})
     yield from names
-    rows = {part: list(own) for part, own in matter_rows(ground).items()}
-    rows[Part.ENGLISH] = [*english_rows(ground), *rows.get(Part.ENGLISH, ())]
-    rows[Part.SOUNDS] = list(sound_rows(ground))
-    rows[Part.INVENTED] = list(invented_rows(ground, [row for own in rows.values() for row in own]))
+    matters = matter_rows(ground)
+    yield typefaces(ground, matters.get(Part.TYPEFACES, ()))
     named = [row for section in names for row in section.rows]
-    elsewhere = (*named, *rows[Part.SOUNDS], *rows[Part.INVENTED])
-    rows[Part.WORDS] = in_alphabet((*word_rows(ground, elsewhere), *rows.get(Part.WORDS, ())))
-    yield typefaces(ground, rows.pop(Part.TYPEFACES, ()))
+    invented = invented_rows(ground, [*sounds, *(row for own in matters.values() for row in own)])
+    words = word_rows(ground, [*named, *sounds, *invented])
+    rows: dict[Part, Sequence[Row]] = {
+        Part.ENGLISH: [*english_rows(ground), *matters.get(Part.ENGLISH, ())],
+        Part.WORDS: in_alphabet([*words, *matters.get(Part.WORDS, ())]),
+        Part.NUMBERS: matters.get(Part.NUMBERS, ()),
+        Part.PUNCTUATION: matters.get(Part.PUNCTUATION, ()),
+        Part.SOUNDS: sounds,
+        Part.INVENTED: invented,
+    }
     undecided = [row for own in rows.values() for row in own if _is_question(row)]
-    rows[Part.QUESTIONS] = list(question_rows(ground, undecided))
     for part, own in rows.items():
-        listed = [row for row in own if part is Part.QUESTIONS or not _is_question(row)]
+        listed = tuple(row for row in own if not _is_question(row))
         if listed:
-            yield Section(part=part, rows=tuple(listed))
+            yield Section(part=part, rows=listed)
+    questions = question_rows(ground, undecided)
+    if questions:
+        yield Section(part=Part.QUESTIONS, rows=questions)
 
 
 def _is_question(row: Row) -> bool:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence, Set
 
 from proofkit.book import Span
 from proofkit.habits.names import Kind, Named
@@ -12,23 +12,30 @@ from proofkit.stylesheet.ground import Ground
 from proofkit.stylesheet.sheet import Basis, Other, Part, Row, Section
 from proofkit.words.alike import plain
 from proofkit.words.dictionary import dictionary
+from proofkit.words.lists import word_set
 
 PARTS = {Kind.CHARACTER: Part.CHARACTERS, Kind.PLACE: Part.PLACES, Kind.THING: Part.THINGS}
 
+_CALENDAR = word_set(
+    """
+    monday tuesday wednesday thursday friday saturday sunday january february march april june july
+    august september october november december
+    """
+)
 # What these families call a slip in a name is no name.
 _NAME_SLIPS = ("consistency", "spelling", "marks", "english")
 
 
-def name_sections(ground: Ground) -> tuple[Section, ...]:
+def name_sections(ground: Ground, sounds: Set[str]) -> tuple[Section, ...]:
     """The characters, the places and the things with a name, in the order in which the book brings them.
 
     A spelling that a check calls a slip stands beside the name that it should be. A name that was
-    decided is there even if this draft doesn't have it.
+    decided is there even if this draft doesn't have it. ``sounds`` (in lower case) are no names.
     """
     slips, sound = _sorted_out(ground)
     rows: dict[Kind, list[Row]] = defaultdict(list)
     for one in sound:
-        if not _is_people(ground, one):
+        if not _is_no_name(ground, one, sounds):
             rows[one.kind].append(_row(ground, one, slips.get(one.name, ())))
     rows[Kind.CHARACTER] += kin_rows(ground)
     rows[Kind.CHARACTER] += _decided_and_absent(ground)
@@ -45,11 +52,16 @@ def _first(row: Row) -> tuple[bool, tuple[Span, ...]]:
     return not places, tuple(places[:1])
 
 
-def _is_people(ground: Ground, one: Named) -> bool:
-    """Whether it is a people of many (Kenyans), which every dictionary has, and nobody's name."""
+def _is_no_name(ground: Ground, one: Named, sounds: Set[str]) -> bool:
+    """Whether it is what every dictionary has with its capital, and nobody's name.
+
+    A people of many (Kenyans), a day (Sundays), a short form (I'm), or a sound that is cried.
+    """
     known = dictionary(ground.analysis.english)
     name = one.name
-    return name.endswith(("ans", "eans", "ians")) and name[:-1] in known.names
+    people = name.endswith("ans") and name[:-1] in known.names
+    short_form = name.startswith(("I'", "I’"))
+    return people or short_form or name.rstrip("s").lower() in _CALENDAR or name.lower() in sounds
 
 
 def _sorted_out(

@@ -1,29 +1,19 @@
-"""Sounds, invented words, and what is set apart by its type: italics, capitals."""
+"""The sounds and the invented words of a style sheet."""
 
 from __future__ import annotations
 
-from collections import defaultdict
-from collections.abc import Iterable, Iterator, Sequence, Set
+from collections.abc import Iterable, Iterator, Set
 from dataclasses import replace
 
-from proofkit.book import Role, Span
+from proofkit.book import Span
 from proofkit.habits.sounds import sound_usages
 from proofkit.habits.usage import Usage
 from proofkit.stylesheet.ground import Ground, row_of
 from proofkit.stylesheet.own_sounds import alone, own_sounds
-from proofkit.stylesheet.sheet import Basis, Part, Row, Section
+from proofkit.stylesheet.sheet import Basis, Row
 from proofkit.words.confirm import words_to_confirm
 from proofkit.words.dictionary import dictionary
-from proofkit.words.vocabulary import WORD, Use
-
-_MOST_QUOTED = 60  # characters of an italic passage that are quoted
-_DECIDE_ITALICS = (
-    "Whether italics stand for thoughts, sounds, titles or stress, proofkit can’t tell: "
-    "decide it, and write it here."
-)
-_NO_ITALICS = (
-    "No italics are seen in this file. Decide how thoughts, sounds and titles are to be set."
-)
+from proofkit.words.vocabulary import Use
 
 
 def sound_rows(ground: Ground) -> tuple[Row, ...]:
@@ -104,38 +94,3 @@ def _all_places(row: Row) -> Iterator[Span]:
     yield from row.places
     for other in row.others:
         yield from other.places
-
-
-def typefaces(ground: Ground, habits: Sequence[Row]) -> Section:
-    """What is in italics and what in capitals, with what only a person can say of it."""
-    rows = (*habits, *_italics(ground), *_capitals(ground))
-    italic = any(page.emphasis for page in ground.book.story_pages)
-    return Section(
-        part=Part.TYPEFACES, rows=rows, remark=_DECIDE_ITALICS if italic else _NO_ITALICS
-    )
-
-
-def _italics(ground: Ground) -> Iterator[Row]:
-    places: dict[str, list[Span]] = defaultdict(list)
-    for page in ground.book.story_pages:
-        for start, end in page.emphasis:
-            words = " ".join(page.prose[start:end].split())
-            if words:
-                places[words].append(page.span(start, end))
-    for words, spans in places.items():
-        shown = words if len(words) <= _MOST_QUOTED else words[: _MOST_QUOTED - 1].rstrip() + "…"
-        yield Row(term="in italics", form=shown, basis=Basis.ALWAYS, places=tuple(spans))
-
-
-def _capitals(ground: Ground) -> Iterator[Row]:
-    """Words in capitals for loudness: words that are no abbreviations."""
-    known = dictionary(ground.analysis.english)
-    places: dict[str, list[Span]] = defaultdict(list)
-    for page in ground.book.pages:
-        if page.role is Role.STORY:
-            for match in WORD.finditer(page.prose):
-                word = match.group()
-                if len(word) > 2 and word.isupper() and word not in known.abbreviations:
-                    places[word].append(page.span(*match.span()))
-    for word, spans in places.items():
-        yield Row(term="in capitals", form=word, basis=Basis.ALWAYS, places=tuple(spans))

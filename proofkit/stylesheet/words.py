@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Iterable, Iterator
 from dataclasses import replace
+from math import log10
 
 from proofkit.book import Span
 from proofkit.habits.compounds import BEFORE_NOUN, compound_usages, decided_compound
@@ -18,8 +19,8 @@ from proofkit.words.two_spellings import family_by_word
 from proofkit.words.vocabulary import WORD, Use
 
 _BEFORE_NOUN = BEFORE_NOUN.strip(" ()")
-# A spelling ten times as rare as the book's is not one that anybody would change to.
-_SELDOM = 1.0
+# A spelling less than a third as common as the book's is not one that anybody would change to.
+_SELDOM = log10(3)
 
 
 def word_rows(ground: Ground, listed: Iterable[Row]) -> tuple[Row, ...]:

@@ -92,7 +92,7 @@ def _heads(part: Part) -> tuple[str, ...]:
 def _cells(sheet: StyleSheet, part: Part, row: Row) -> tuple[str, ...]:
     if part is Part.QUESTIONS:
         return (row.term, "; ".join(filter(None, (_found(sheet, row), row.note))))
-    form = _FORMS.get((row.term, row.form), row.form)
+    form = _said(row, row.form)
     subject = (row.term, form) if part in _MATTERS else (form,)
     first = first_on(sheet, row.places)
     seen = (first, last_on(sheet, row.places)) if part in _NAMES else (first,)
@@ -115,18 +115,22 @@ def how(row: Row) -> str:
 
 
 def _notes(sheet: StyleSheet, row: Row) -> str:
-    beside = "; ".join(f"also {_with_places(sheet, other)}" for other in row.others)
+    beside = "; ".join(f"also {_with_places(sheet, row, other)}" for other in row.others)
     return "; ".join(filter(None, (row.note, beside)))
 
 
 def _found(sheet: StyleSheet, row: Row) -> str:
-    return ", ".join(_with_places(sheet, other) for other in row.others)
+    return ", ".join(_with_places(sheet, row, other) for other in row.others)
 
 
-def _with_places(sheet: StyleSheet, other: Other) -> str:
+def _said(row: Row, form: str) -> str:
+    return _FORMS.get((row.term, form), form)
+
+
+def _with_places(sheet: StyleSheet, row: Row, other: Other) -> str:
     """A form, how often and where: "bed-time (spread 8)", "Mum (4 times, first on spread 1)"."""
-    first = first_on(sheet, other.places)
+    first, form = first_on(sheet, other.places), _said(row, other.form)
     if len(other.places) < 2:
-        return f"{other.form} ({first})" if first else other.form
+        return f"{form} ({first})" if first else form
     preposition = "in" if first.startswith("paragraph") else "on"
-    return f"{other.form} ({counted(len(other.places), 'time')}, first {preposition} {first})"
+    return f"{form} ({counted(len(other.places), 'time')}, first {preposition} {first})"

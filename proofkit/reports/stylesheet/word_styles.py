@@ -48,6 +48,8 @@ def set_styles(document: WordDocument, english: English) -> None:
     styles["Subtitle"].font.italic = False
     _take_out(styles["Title"].element, "w:pPr/w:pBdr")  # a blue rule
     _take_out(styles["Subtitle"].element, "w:pPr/w:numPr")  # a list that is none
+    for name in ("Title", "Subtitle"):
+        _take_out(styles[name].element, "w:rPr/w:spacing")  # letters set apart
     _set_spacing(document)
     _add_table_styles(document)
     for language in styles.element.iter(qn("w:lang")):
