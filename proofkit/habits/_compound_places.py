@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import re
 from bisect import bisect_left
-from collections.abc import Iterator, Mapping, Set
+from collections.abc import Iterator, Mapping, Sequence, Set
 from dataclasses import dataclass
 from itertools import pairwise
 
 from proofkit.analysis import Analysis, PageAnalysis, Token
 from proofkit.book import Book, Page, Span
-from proofkit.habits._sound_words import is_echo
+from proofkit.habits._sound_words import is_echo, rhymes
 from proofkit.words.dictionary import Dictionary, dictionary
 from proofkit.words.lists import word_set
 from proofkit.words.two_spellings import family_by_word
@@ -47,6 +47,13 @@ _ADJECTIVES = word_set(
     other half single double full dry wet wide deep thick thin fat
     """
 )
+# These two words never mean an adjective and a noun.
+_ALWAYS_ONE = word_set(
+    """
+    hotdog highchair sweetcorn blackboard whiteboard shortcut sweetheart grandmother grandfather grandma
+    grandpa grandson granddaughter grandchild halfway
+    """
+)
 _SHORTEST_HALF = 3
 
 
@@ -79,7 +86,13 @@ def places_in(book: Book, analysis: Analysis, wanted: Set[str]) -> Iterator[Plac
     closed = _closed_and_apart(analysis.vocabulary, known)
     keys = {*hyphened, *closed, *wanted}
     for page in book.pages:
-        finder = _Finder(page=page, own=analysis.page(page.number), keys=keys, hyphened=hyphened)
+        finder = _Finder(
+            page=page,
+            own=analysis.page(page.number),
+            keys=keys,
+            hyphened=hyphened,
+            known=known.words,
+        )
         yield from finder.places()
 
 
@@ -102,11 +115,16 @@ def _are_words(parts: tuple[str, ...], known: Dictionary) -> bool:
     """Whether all are words, not laugh-ing at a line's end, a drawled we-ell, or an echo."""
     if parts[0] in _PREFIXES:
         return all(len(part) >= _SHORTEST_HALF and part in known.words for part in parts[1:])
-    if is_echo(parts) or len(parts) > 2:
+    if len(parts) > 2 or _is_rhythm(parts, known):
         return not is_echo(parts)
     return all(part in known.words for part in parts) and (
         min(map(len, parts)) >= _SHORTEST_HALF or "".join(parts) in known.words
     )
+
+
+def _is_rhythm(parts: tuple[str, ...], known: Dictionary) -> bool:
+    """Whether the parts are an echo, and no compound that happens to rhyme: nightlight, cookbook."""
+    return is_echo(parts) and not (rhymes(parts) and "".join(parts) in known.words)
 
 
 def _closed_and_apart(vocabulary: Vocabulary, known: Dictionary) -> Set[str]:
@@ -119,7 +137,7 @@ def _closed_and_apart(vocabulary: Vocabulary, known: Dictionary) -> Set[str]:
         for at in range(_SHORTEST_HALF, len(word) - _SHORTEST_HALF + 1):
             first, second = word[:at], word[at:]
             both = first in uses and (second in uses or _singular(second) in uses)
-            if both and first in known.words and not is_echo((first, second)):
+            if both and first in known.words and not _is_rhythm((first, second), known):
                 found.add(key_of(word))
     return found - _not_ours()
 
@@ -132,6 +150,7 @@ class _Finder:
     own: PageAnalysis
     keys: Set[str]
     hyphened: Mapping[str, tuple[str, ...]]
+    known: Set[str]
 
     def places(self) -> Iterator[Place]:
         """The page's places, in order; open ones only where the model sees a compound in them."""
@@ -189,18 +208,26 @@ class _Finder:
             return not self._after_determiner(first)
         if len(words) > 2:
             return self._after_determiner(first)
-        if words[1] in _PARTICLES or tokens[0].tag in ("POS", "PRP$"):
+        return self._describes(words, first) or self._is_noun(words, tokens, first)
+
+    def _is_noun(self, words: tuple[str, ...], tokens: Sequence[Token], first: int) -> bool:
+        """Whether two words are one noun."""
+        if words[1] in _PARTICLES or tokens[1].pos not in ("NOUN", "PROPN"):
             return False
-        if tokens[1].pos == "NOUN" and _is_noun_compound(tokens[0], first + 1, self.own):
-            return True
-        return self._describes(words, first)
+        if words[0] in _ADJECTIVES and key_of("".join(words)) not in _ALWAYS_ONE:
+            # A black-bird is a blackbird; a black bird need not be, unless the book hyphens it.
+            return key_of("".join(words)) in self.hyphened and "".join(words) in self.known
+        both_nouns = all(token.tag in ("NN", "NNS", "NNP") for token in tokens)
+        return _is_noun_compound(tokens[0], first + 1, self.own) or (
+            both_nouns and self._after_determiner(first)
+        )
 
     def _describes(self, words: tuple[str, ...], first: int) -> bool:
         """Whether two words describe a noun after them, as their hyphened like does: a well known tale."""
         last = self.own.tokens[first + 1]
         return (
             key_of("".join(words)) in self.hyphened
-            and last.tag in ("VBN", "VBG", "VBD", "JJ", "NN")
+            and (last.tag in ("VBN", "VBG", "VBD", "JJ", "NN") or words[1] == "away")
             and self._is_before_noun(first + 1)
             and self._after_determiner(first)
         )
@@ -220,8 +247,7 @@ class _Finder:
 def _is_noun_compound(one: Token, on: int, own: PageAnalysis) -> bool:
     """Whether the first noun leans on the second, and is no adjective."""
     return (
-        one.text.lower() not in _ADJECTIVES
-        and one.tag in ("NN", "NNP", "JJ", "VBG", "VB", "UH")
+        one.tag in ("NN", "NNP", "JJ", "VBG", "VB", "UH")
         and one.dep in ("compound", "nmod", "amod")
         and (one.head == on or own.tokens[on].head == one.head)
     )

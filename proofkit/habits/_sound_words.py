@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 
 from proofkit.words.lists import word_set
 
@@ -20,13 +21,17 @@ SOUNDS = word_set(
     slosh slurp smack snap snip snore snort splash splat splish splodge splosh splot squeak squeal
     squelch squish squawk swish swoosh tap tchoo thud thump thwack thwump tick tinkle toot tock tring
     trip trap tweet twang twit twoo ugh vroom wah whack wham whee wheee whirr whizz whoa whoop whoosh whump
-    wheeze woof woosh wow yap yawn yikes yip yippee yow yowl yum zap zing zip zoom zzz tu whit tra la tralala
+    wheeze woof woosh wow yap yawn yikes yip yippee yow yowl yum zap zing zip zoom zzz tu whit wah waah gloop bloop boohoo sh ssh tra la tralala
     fiddle dee diddle rumpapum pum rum dum dub drum parp pssst pfft pff phooey hurrumph harrumph hoho
     """
 )
 # Ordinary exclamations: "Oh" and "Ooh", "Ah" and "Aah" are two different ones, and grow as they are felt.
-_FELT = word_set(
-    "oh ooh o ah aah ha eh uh er um no yes so hey hi ho hello yay yeah we me you who boo"
+_FELT = word_set("oh ooh ah aah ha eh uh er um no yes so hey hi ho hello yay yeah")
+# Sounds of several words, however these are joined.
+LONG_SOUNDS = re.compile(
+    r"(?<![\w'’-])(?:cock[- ]?a[- ]?doodle[- ]?d(?:oo+|o)|rat[- ]?a[- ]?tat(?:[- ]?tat)?|tra[- ]?la[- ]?la|"
+    r"fiddle[- ]?(?:de|dee|di)[- ]?dee|rub[- ]?a[- ]?dub(?:[- ]?dub)?|twit[- ]?twoo+)(?![\w-])",
+    re.IGNORECASE,
 )
 
 
@@ -40,9 +45,15 @@ def sound_key(word: str) -> str:
     return re.sub(r"(.)\1+", r"\1", letters)
 
 
+@lru_cache(maxsize=1)
+def sound_keys() -> frozenset[str]:
+    """The keys of all known sounds."""
+    return frozenset(sound_key(sound) for sound in SOUNDS)
+
+
 def is_felt(word: str) -> bool:
-    """Whether it is an exclamation, or an ordinary word, that a voice may draw out at will."""
-    return sound_key(word) in {sound_key(each) for each in _FELT}
+    """Whether it is an exclamation that a voice may draw out at will."""
+    return sound_key(word) in _felt_keys()
 
 
 def is_echo(parts: tuple[str, ...]) -> bool:
@@ -51,6 +62,15 @@ def is_echo(parts: tuple[str, ...]) -> bool:
         return False
     first, second = parts[0], parts[1]
     consonants = [re.sub(r"[aeiouy]", "", word) for word in (first, second)]
-    return first == second or (
-        (consonants[0] == consonants[1] and bool(consonants[0])) or first[1:] == second[1:]
-    )
+    rhythm = bool(consonants[0]) and consonants[0] == consonants[1]
+    return first == second or rhythm or first[1:] == second[1:]
+
+
+def rhymes(parts: tuple[str, ...]) -> bool:
+    """Whether two words differ in their first sound only: night light, cook book, hocus pocus."""
+    return len(parts) == 2 and parts[0] != parts[1] and parts[0][1:] == parts[1][1:]
+
+
+@lru_cache(maxsize=1)
+def _felt_keys() -> frozenset[str]:
+    return frozenset(sound_key(each) for each in _FELT)

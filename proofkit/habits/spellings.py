@@ -24,6 +24,7 @@ _MOVING = word_set(
 )
 _NOT_ALONE = frozenset({"NOUN", "ADJ", "PROPN", "NUM"})
 _LOOK_BACK = 3
+_BEFORE_VERB = word_set("to us ’s 's i you we they can could will would let must should may might")
 
 
 def spelling_usages(book: Book, analysis: Analysis) -> tuple[Usage, ...]:
@@ -90,8 +91,8 @@ def _counts(
     ) or family.forms[0] == "towards"
 
 
-# What children call their family is a name, and still one word.
-_KIN = word_set("mum mummy mama auntie granny grandad nana")
+# What children call their family is a name, and still one word; a cry may have its capital anywhere.
+_KIN = word_set("mum mummy mama auntie granny grandad nana hurrah hello yuck miaow")
 
 
 def _is_phrase(words: str, at: int, own: PageAnalysis) -> bool:
@@ -99,6 +100,10 @@ def _is_phrase(words: str, at: int, own: PageAnalysis) -> bool:
     after = own.tokens[last + 1].text.lower() if last + 1 < len(own.tokens) else ""
     if words in ("any more", "all right", "no one"):
         return not _next_is(own, last, _NOT_ALONE) and after not in ("than", "of", "such")
+    if "-" in words and _next_is(own, at + 2 * words.count("-"), frozenset({"NOUN"})):
+        return False  # hyphened before a noun, as it may be in every style
+    if words == "make believe":
+        return not (at and own.tokens[at - 1].text.lower() in _BEFORE_VERB)
     if words == "for ever":
         return after not in ("so", "such")
     if words in ("on to", "onto"):

@@ -41,6 +41,8 @@ NEEDS = frozenset({Need.TEXT})
 
 # Many write numbers up to ten in words and greater ones in figures.
 _SMALL = 10
+# With so many words, a single figure is odd all the same.
+_HABIT = 3
 
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
@@ -70,6 +72,7 @@ def _like(book: Book, usage: Usage) -> Usage:
     words = [numbers.number_at(book, span) for span in usage.places.get(numbers.WORDS, ())]
     figures = usage.places.get(numbers.FIGURES, ())
     values = [numbers.number_at(book, span) for span in figures]
-    if not words or not values or min(values) > max(_SMALL, *words):
+    small = min(values, default=0) > max(_SMALL, *words, 0)
+    if small and (len(values) > 1 or len(words) < _HABIT):
         return replace(usage, places={numbers.WORDS: usage.places.get(numbers.WORDS, ())})
     return usage

@@ -34,7 +34,7 @@ NEEDS = frozenset({Need.TEXT})
 
 # "one" may begin a thing of its own: "twenty one-legged pirates", "forty one by one".
 _NUMBER = re.compile(
-    rf"(?<![\w-])({TENS})(?:[ \u00a0]|(?=(?:{UNITS})\b))"
+    rf"(?<![\w-])({TENS})(?:[ \u00a0]|(?=(?:{UNITS}|first|third|fourth|fifth|sixth|seventh|eighth|ninth)\b))"
     rf"({UNITS}|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth)"
     r"(?![\w’'‑-]|[ \u00a0](?:by|at a time|after another|or|hundred|thousand|million)\b)",
     re.IGNORECASE,
