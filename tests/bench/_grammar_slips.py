@@ -53,7 +53,7 @@ def _third_person(_: Book, analysis: Analysis, page: Page) -> Iterator[Slip]:
     for token in analysis.page(page.number).tokens:
         if token.tag == "VBZ" and token.text == third_person_of(token.lemma):
             before = page.prose[max(0, token.start - 40) : token.start]
-            if token.lemma not in ("have", "do", *past_forms()) and _PERSON.search(before):
+            if token.lemma not in ("be", "have", "do", *past_forms()) and _PERSON.search(before):
                 yield slip_at(page, token.start, token.end, token.lemma)
 
 
@@ -83,7 +83,7 @@ def _changed(forms: Mapping[str, str], tag: str) -> Source:
 
     def source(_: Book, analysis: Analysis, page: Page) -> Iterator[Slip]:
         for token in analysis.page(page.number).tokens:
-            if token.tag == tag and token.text in forms:
+            if token.tag == tag and token.text in forms and not token.dep.startswith("aux"):
                 yield slip_at(page, token.start, token.end, forms[token.text])
 
     return source

@@ -26,11 +26,11 @@ from collections.abc import Iterator, Sequence
 from proofkit.analysis import Analysis, Token
 from proofkit.book import Book, Page
 from proofkit.checks.check import Need
-from proofkit.checks.grammar._clauses import phrase_start
+from proofkit.checks.grammar._clauses import opens_clause, phrase_start
 from proofkit.checks.grammar._voices import tier_at
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
-from proofkit.words.forms import participle_by_past, past_by_participle
+from proofkit.words.forms import participle_by_past, past_by_participle, past_forms
 from proofkit.words.lists import word_set
 
 NAME = "grammar/participle-for-past"
@@ -49,16 +49,16 @@ _NOMINATIVES = word_set("i he she we they")
 # With two objects a participle may keep one: "the boy given the key".
 _TWO_OBJECTS = frozenset({"given", "shown", "forgiven", "forbidden"})
 # Adjectives in their own right, or other words as well.
-_NO_PROOF = word_set("born worn sworn lain drawn gotten swollen torn borne hidden")
+_NO_PROOF = word_set("born worn sworn drawn swollen torn borne hidden")
 _OBJECTS = word_set("the a an his her their its my our your some it him them me us these those")
 _NEVER_AFTER = word_set("by from with of")
 _OPENS = word_set(
     "then so because but when while where that if until till and since although though"
 )
 # Pasts that are adjectives or other words too, where be stands before them.
-_ALSO_OTHER = word_set("broke fell saw bore wound woke awoke sank shrank lay")
+_ALSO_OTHER = word_set("broke fell bore wound woke awoke sank shrank lay")
 _WANDERING = word_set(
-    "not n't n’t never already just also always all ever even only almost nearly soon"
+    "not n't n’t never already just also always all ever even only almost nearly soon yet often so quite long"
 )
 _CLAUSE = word_set("what whatever all everything how")
 _FINITE = frozenset({"VBD", "VBZ", "VBP", "MD"})
@@ -96,7 +96,7 @@ def _on_page(tokens: Sequence[Token]) -> Iterator[tuple[int, str, str]]:
     for at in range(1, len(tokens)):
         word = tokens[at].text
         past, participle = past_by_participle().get(word), participle_by_past().get(word)
-        if past and word not in _NO_PROOF and _stands_as_past(tokens, at):
+        if past and _stands_as_past(tokens, at):
             yield at, past, f"“{word}” needs a helping verb; the past is “{past}”"
         elif participle and _stands_as_participle(tokens, at):
             yield at, participle, f"after a helping verb it is “{participle}”"
@@ -104,23 +104,37 @@ def _on_page(tokens: Sequence[Token]) -> Iterator[tuple[int, str, str]]:
 
 def _stands_as_past(tokens: Sequence[Token], at: int) -> bool:
     """Whether a subject, or an "and" after another past, stands right before the participle."""
-    after = tokens[at + 1].text.lower() if at + 1 < len(tokens) else "."
-    if after in _NEVER_AFTER or after[0] in "-‑":
-        return False
-    takes = after in _OBJECTS and tokens[at].text not in _TWO_OBJECTS
     subject = at - 1
     if tokens[subject].tag == "RB" and subject and tokens[subject].text.lower() not in _HOLDS:
         subject -= 1
     word = tokens[subject].text
+    first = phrase_start(tokens, subject)
+    it = word.lower() == "it" and opens_clause(tokens, first)
+    if word.lower() in _NOMINATIVES or (it and not _held(tokens, first)):
+        return first == 0 or tokens[first - 1].text.lower() not in _TURNED
+    after = tokens[at + 1].text.lower() if at + 1 < len(tokens) else "."
+    if after in _NEVER_AFTER or after[0] in "-‑" or tokens[at].text in _NO_PROOF:
+        return False
+    takes = after in _OBJECTS and tokens[at].text not in _TWO_OBJECTS
     if word == "who":
         return True
-    if word in ("which", "that", "and"):
+    if word in ("which", "that"):
         return takes and _free(tokens, subject)
-    first = phrase_start(tokens, subject)
-    if word.lower() in _NOMINATIVES:
-        return first == 0 or tokens[first - 1].text.lower() not in _TURNED
-    named = tokens[subject].tag.startswith("NN") or word.lower() == "it"
+    if word == "and":
+        verb = subject - 1 - (tokens[subject - 1].tag in ("RP", "RB"))
+        beside = tokens[verb].text in past_forms() and tokens[verb].tag == "VBD"
+        return (takes and _free(tokens, subject)) or (beside and _nominative(tokens, verb - 1))
+    named = tokens[subject].tag.startswith("NN")
     return named and _opens_clause(tokens, first) and (takes or _sole_verb(tokens, first, at))
+
+
+def _held(tokens: Sequence[Token], first: int) -> bool:
+    """Whether a verb that may have a participle beside its object stands right before: *see it written*."""
+    return first > 0 and tokens[first - 1].text.lower() in _HOLDS
+
+
+def _nominative(tokens: Sequence[Token], at: int) -> bool:
+    return at >= 0 and tokens[at].text.lower() in (*_NOMINATIVES, "it", "who")
 
 
 def _free(tokens: Sequence[Token], at: int) -> bool:
@@ -140,13 +154,17 @@ def _opens_clause(tokens: Sequence[Token], first: int) -> bool:
 
 def _sole_verb(tokens: Sequence[Token], first: int, at: int) -> bool:
     """Whether the clause has no other verb, and is no aside that hangs on another: *his hat gone, he ran*."""
+    before = _sentence_before(tokens, first)
     aside = first > 0 and tokens[first - 1].text == ","
-    if aside or tokens[first].text.lower() in ("a", "an", "with", "all", "every", "no"):
+    if aside and any(token.tag in _FINITE for token in before):
+        return False
+    if tokens[first].text.lower() in ("a", "an", "with", "all", "every", "no"):
         return False
     for token in tokens[at + 1 :]:
-        if token.text[0] in _ENDS or token.tag == "CC":
+        opens = token.text.lower() in _OPENS and tokens[at - 1].tag == "NNP"
+        if token.text[0] in _ENDS or token.tag == "CC" or opens:
             return token.start > tokens[at].end + 1
-        if token.text == "," or token.tag in _FINITE:
+        if token.tag in _FINITE:
             return False
     return False
 
@@ -156,6 +174,9 @@ def _stands_as_participle(tokens: Sequence[Token], at: int) -> bool:
     helper = at - 1
     while helper and tokens[helper].text.lower() in _WANDERING:
         helper -= 1
+    if tokens[helper].text in _NOMINATIVES or tokens[helper].text in ("you", "I"):
+        helper -= 1
+        return _asks(tokens, helper)
     word = tokens[helper].text.lower()
     if word in _BE and tokens[at].text in _ALSO_OTHER:
         return False
@@ -163,12 +184,26 @@ def _stands_as_participle(tokens: Sequence[Token], at: int) -> bool:
         return False
     if word == "be" and tokens[helper - 1].tag not in ("MD", "TO"):
         return False
+    ends = at + 1 >= len(tokens) or tokens[at + 1].text[0] in _ENDS
+    if ends or word in ("be", "having") or tokens[helper - 1].tag == "MD":
+        return True
     before = [token.text.lower() for token in _sentence_before(tokens, helper)]
     return not any(word in _CLAUSE for word in before[-4:])
+
+
+def _asks(tokens: Sequence[Token], helper: int) -> bool:
+    """Whether a have before its subject opens a question: *Have you saw*, *where has he went*."""
+    if helper < 0 or tokens[helper].text.lower() not in ("have", "has"):
+        return False
+    return tokens[helper].text[0].isupper() or (
+        helper > 0 and tokens[helper - 1].tag in ("WRB", "WP", "WDT")
+    )
 
 
 def _sentence_before(tokens: Sequence[Token], at: int) -> Sequence[Token]:
     first = at
     while first and tokens[first - 1].text[0] not in _ENDS:
+        if tokens[first - 1].text == "," and tokens[first].text in _NOMINATIVES:
+            break
         first -= 1
     return tokens[first:at]

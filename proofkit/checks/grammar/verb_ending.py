@@ -26,7 +26,7 @@ from collections.abc import Iterator, Sequence
 from proofkit.analysis import Analysis, Token
 from proofkit.book import Book
 from proofkit.checks.check import Need
-from proofkit.checks.grammar._clauses import kept_bare, last_of_list, phrase_start
+from proofkit.checks.grammar._clauses import clause_before, kept_bare, last_of_list, phrase_start
 from proofkit.checks.grammar._narrative import narrative_of
 from proofkit.checks.grammar._numbers import Number, number_of
 from proofkit.checks.grammar._subjects import subject_of
@@ -45,32 +45,43 @@ _OTHER_CHECK = word_set("be is are was were am has have does do")
 _NO_PROOF = word_set(
     "bless save forbid help live come need dare round like near open down square clear suppose say"
 )
-_PRONOUNS = word_set("i you he she it we they this that these those")
+# "Though he call himself a king": after these an old verb stands bare.
+_DOUBTS = word_set("if though although whether until till unless lest before")
+_ADVERBS = word_set(
+    "never always also only still just often sometimes soon now then already really"
+)
+_POINTING = word_set("this that these those")
 
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
-    """Yield one issue for each such verb, a query in speech; the reading keeps the story's tense."""
+    """Yield one issue for each such verb; in speech a query, where the book has only one."""
     words = dictionary(analysis.english)
+    spoken = []
     for page in book.pages:
         tokens = analysis.page(page.number).tokens
         for at, reading, plain in _on_page(tokens, words):
-            start = tokens[at].start
-            tier = tier_at(book, analysis, page, start)
+            tier = tier_at(book, analysis, page, tokens[at].start)
             called = tier is Tier.QUERY and tokens[at - 1].tag == "NNP"  # "Now, Pip run home"
             if tier is None or called:
                 continue
             readings = [reading, past_of(plain)]
             if tier is Tier.ERROR and narrative_of(book, analysis).told_in_past:
                 readings.reverse()
-            yield issue_at(
+            issue = issue_at(
                 book,
-                page.span(start, tokens[at].end),
+                page.span(tokens[at].start, tokens[at].end),
                 check=NAME,
                 tier=tier,
                 message="the verb's ending doesn't go with its subject",
                 confidence=0.65 if tier is Tier.ERROR else 0.5,
                 suggestions=readings,
             )
+            if tier is Tier.ERROR:
+                yield issue
+            else:
+                spoken.append(issue)
+    if len(spoken) == 1:
+        yield from spoken
 
 
 def _on_page(tokens: Sequence[Token], words: Dictionary) -> Iterator[tuple[int, str, str]]:
@@ -86,10 +97,15 @@ def _on_page(tokens: Sequence[Token], words: Dictionary) -> Iterator[tuple[int, 
         if plain is None or plain in past_forms() or plain in _NO_PROOF:
             continue
         number = _number(tokens, at, words)
-        if token.text == plain and number is Number.ONE and not kept_bare(tokens, at):
+        if token.text == plain and number is Number.ONE and not _bare(tokens, at):
             yield at, third_person_of(plain), plain
-        elif token.text != plain and number is Number.MANY:
+        elif token.text != plain and number in (Number.MANY, Number.SPEAKER):
             yield at, plain, plain
+
+
+def _bare(tokens: Sequence[Token], at: int) -> bool:
+    doubted = any(token.text.lower() in _DOUBTS for token in clause_before(tokens, at))
+    return doubted or kept_bare(tokens, at)
 
 
 def _plain(token: Token, words: Dictionary) -> str | None:
@@ -102,9 +118,9 @@ def _plain(token: Token, words: Dictionary) -> str | None:
 def _number(tokens: Sequence[Token], at: int, words: Dictionary) -> Number | None:
     """How many the noun right before the verb is, if that is its subject and stands alone."""
     subject = subject_of(tokens, at)
-    if subject is None or subject < at - 2 or tokens[subject].text.lower() in _PRONOUNS:
+    if subject is None or subject < at - 2 or tokens[subject].text.lower() in _POINTING:
         return None
-    if subject == at - 2 and tokens[at - 1].tag != "RB":
+    if subject == at - 2 and tokens[at - 1].text.lower() not in _ADVERBS:
         return None
     number = number_of(tokens, subject, at, words)
     first = phrase_start(tokens, subject)
