@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Iterable, Mapping, Sequence
 
-from proofkit.habits._name_mentions import Mention
+from proofkit.habits.mentions import Mention
 from proofkit.words.alike import plain
 from proofkit.words.lists import word_set
 from proofkit.words.place_words import FEATURES

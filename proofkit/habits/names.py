@@ -15,7 +15,7 @@ from proofkit.analysis import Analysis
 from proofkit.book import Book, Span
 from proofkit.habits._name_joining import joined
 from proofkit.habits._name_kinds import Evidence, evidence_of
-from proofkit.habits._name_mentions import Mention, mentions_of
+from proofkit.habits.mentions import Mention, mentions_of
 from proofkit.habits.name_pronouns import pronouns_of
 from proofkit.words.titles import pronoun_of_title
 

@@ -72,6 +72,8 @@ def _is_known(use: Use, words: Dictionary) -> bool:
 def _of_an_unknown_word(seldom: Use, usual: Use) -> float:
     if seldom.count > 1 and not alike(seldom.word, usual.word):
         return 0.0
+    if not _same_first(plain(seldom.word), plain(usual.word)):
+        return 0.5 if usual.count > _SEVERAL else 0.0
     long = len(seldom.word) > _SHORTEST
     return 0.8 if seldom.count == 1 and usual.count >= _SEVERAL and long else 0.6
 

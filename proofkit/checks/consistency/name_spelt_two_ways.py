@@ -35,7 +35,7 @@ NAME = "consistency/name-spelt-two-ways"
 NEEDS = frozenset({Need.TEXT})
 
 _SHORTEST = 2
-_SHORT_TITLES = ("mr", "mrs", "ms", "dr")
+_TITLES = ("mr", "mrs", "ms", "dr", "mister", "master")
 _CONTRACTIONS = tuple(
     mark + ending for mark in "'’" for ending in ("t", "s", "m", "d", "ll", "re", "ve", "")
 )
@@ -79,7 +79,7 @@ def _may_be_a_name(use: Use) -> bool:
         len(use.word) >= _SHORTEST
         and use.usual_form[0].isupper()
         and use.count >= 2 * use.lower
-        and use.word not in _SHORT_TITLES
+        and use.word not in _TITLES
         and not use.word.endswith(_CONTRACTIONS)
     )
 
