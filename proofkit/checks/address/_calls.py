@@ -18,7 +18,8 @@ _GREETING = re.compile(
     r"|nonsense|poor me|dear me|why not|not (?:now|yet|me|at all)|forgive me|pardon me|see you(?: soon| later| tomorrow)?|what now"
     r"|do come|sleep well|go on|go away|sit down|stand up|and you|what['’]s (?:up|wrong|that|this|the matter)|there you are"
     r"|really|right again|quite right|very good|very well|well (?:sung|tried|played)|aye|true|great heavens|by the way|here we are|so there"
-    r"|how do you do|how are you|if you please|(?:now )?(?:look|see) here|(?:look|watch) out now|(?:good )?gracious(?: me)?|good heavens|my word|it['’]s no (?:good|use)|(?:do )?you know what|guess what|sure|hulloa|good-(?:night|day|morning|evening)|goodness|my goodness|goodness me|bless you|same to you|over here|up here|not so fast)",
+    r"|how do you do|how are you|if you please|(?:now )?(?:look|see) here|(?:look|watch) out now|(?:good )?gracious(?: me)?|good heavens|my word|it['’]s no (?:good|use)|(?:do )?you know what|guess what|sure|hulloa|good-(?:night|day|morning|evening)|goodness|my goodness|goodness me|bless you|same to you|over here|up here|not so fast|i say|steady(?: now| there)?|(?:trot|run|hurry) along(?: now)?|all through|just as you (?:say|like|please)|keep still|hold on|no use"
+    r"|for shame|what for|why do you ask|(?:so|and so) (?:you|we|i|he|she|they|it) (?:did|do|have|are|is|was|were|can|will|must)|too|as well|so long|on the contrary|at your service|no doubt|to be sure|if you (?:like|will|can|want to))",
     re.IGNORECASE,
 )
 # What opens a call, if the words after the name can't be about its bearer: "Now Ben you know…"

@@ -71,6 +71,12 @@ _WHERE_IT_IS = re.compile(
 _I_CANT = re.compile(
     r"\b(?:i|you|we|they|he|she|it) (?:can|won|don|shan|mustn|couldn|wouldn|shouldn|didn|doesn|haven|hasn)['’]t$|\bcannot$"
 )
+# Nor can a name be the verb that these wait for: "We may Polly", "if you want to Polly".
+_I_CAN = re.compile(
+    r"\b(?:i|you|we|they|he|she|it)(?:['’]d)?(?: \w+ly| do| always| never)? (?:can|may|will|must|should|could|would|might|shall"
+    r"|(?:want|wants|wanted|ought|need|needs|have|like|love) to)$"
+    r"|\b(?:can|won|don|couldn|wouldn|shouldn|didn|mustn)['’]t(?: really)?$|\breally can['’]t$"
+)
 _DONT_KNOW = re.compile(r"\bi (?:don['’]t|do not) know$")
 
 
@@ -93,7 +99,7 @@ def _ends_in_full_word(tokens: Sequence[Token], clause: str, kind: Kind) -> bool
     words = [token.text.lower() for token in tokens]
     if words[-1] in WITHOUT_OBJECT or (tokens[-1].tag == "RB" and words[-1].endswith("ly")):
         return words[-1] not in ("mean", "been") and tokens[-2].pos != "ADJ"  # good-looking
-    if _WHERE_IT_IS.search(clause) or _I_CANT.search(clause):
+    if _WHERE_IT_IS.search(clause) or _I_CANT.search(clause) or _I_CAN.search(clause):
         return True
     if kind is not Kind.NAME and _DONT_KNOW.search(clause):
         return True
@@ -180,14 +186,9 @@ def _ends_in_noun(tokens: Sequence[Token], kind: Kind) -> bool:
         return False
     if kind is Kind.HEARERS:
         return before in OWN
-    # After "a", "some" and the like a noun bears no name: "I'd like some paste Ben".
-    return (
-        kind is Kind.KIN
-        or word in THINGS
-        or lemma in THINGS
-        or before in SOME
-        or _has_article(tokens)
-    )
+    # A thing with its article, or after "some" and the like, bears no name: "I'd like some paste Ben".
+    told = before in SOME or before in DETERMINERS or _has_article(tokens)
+    return kind is Kind.KIN or word in THINGS or lemma in THINGS or told
 
 
 def _has_article(tokens: Sequence[Token]) -> bool:

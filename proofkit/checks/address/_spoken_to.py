@@ -57,7 +57,7 @@ _TITLES = word_set(
 _NOT_NAMES = word_set(
     """
     God Lord Will May Heavens Goodness English I Santa Sunday Monday Tuesday Wednesday Thursday
-    Friday Saturday Christmas Easter
+    Friday Saturday Christmas Easter North South East West
     Now Here There Then Again Too Today Tomorrow Please Never Always Everything Nothing Yes No
     French German Spanish Italian Latin Greek Chinese Swahili Zulu Irish Welsh Scottish
     """
@@ -74,7 +74,7 @@ _HEARERS = (
     r"|sweetheart|dear|boys|girls|kids|lads|gentlemen|ladies)"
 )
 _CANDIDATE = re.compile(
-    rf"(?P<name>(?<![\w'’-])(?:(?:Mr|Mrs|Ms|Dr|St)\. )?{_CAPITALS}(?: {_CAPITALS}){{0,3}})(?![\w-]|['’]\w)"
+    rf"(?P<name>(?<![\w'’-])(?:(?:my|dear|little|old|poor) )?(?:(?:Mr|Mrs|Ms|Dr|St)\. )?{_CAPITALS}(?: {_CAPITALS}){{0,3}})(?![\w-]|['’]\w)"
     rf"|\b(?P<kin>{'|'.join(sorted(_KIN))})\b(?!['’-])"
     rf"|\b(?P<mine>[Mm]y (?:{_DEAR},? )*{_MINE})\b(?!['’-])"
     rf"|\b(?P<hearers>{_HEARERS})\b(?!['’-])"
@@ -113,7 +113,10 @@ def _name(capitals: str, start: int, analysis: Analysis, *, whole: bool) -> Spok
     known = _is_name(words[-1], analysis)
     first = len(words) - 1
     while first and (
-        whole or _bare(words[first - 1]) in _TITLES or _is_name(words[first - 1], analysis)
+        whole
+        or _bare(words[first - 1]) in _TITLES
+        or words[first - 1].islower()
+        or _is_name(words[first - 1], analysis)
     ):
         first -= 1
     name = " ".join(words[first:])
