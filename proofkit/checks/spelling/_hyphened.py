@@ -52,11 +52,8 @@ tongued sighted brimmed sleeved
 """)
 # These may be verbs: the small dog headed home.
 _PARTS_OR_DEEDS = word_set("headed faced footed handed shaped sized minded voiced sided spirited")
-_LOOKING = word_set("""
-good fine odd strange funny queer nice angry sad fierce tired happy cross silly friendly kindly lonely ugly wild grand
-important comfortable delicious tasty sweet dangerous shabby ordinary stern serious sleepy hungry innocent
-mysterious magical
-""")
+# "A pear shaped fruit": a thing and how it lends itself; a verb would have its own object there.
+_LENT = word_set("shaped coloured colored sized covered lined filled stuffed topped tipped")
 _LOOKS = word_set("looking smelling sounding tasting")
 _DETERMINERS = word_set(
     "a an the this that these those his her my your our their its some any every each no very"
@@ -142,14 +139,20 @@ def _is_compound(tokens: Sequence[Token], at: int) -> bool:
     quality, part = tokens[at - 1].text.lower(), tokens[at].text
     before = tokens[at - 2].text.lower() if at > 1 else ""
     after = tokens[at + 1].tag
-    told = before in _DETERMINERS and after in _NOUN_TAGS and tokens[at + 1].text != "home"
+    noun = after in _NOUN_TAGS and tokens[at + 1].text not in ("home", "glass", "glasses")
+    told = before in _DETERMINERS and noun
     if part in _LOOKS:
         handsome = (quality, part) == ("good", "looking") and before in _BE
-        return (quality in _LOOKING and told) or (handsome and after not in _NOUN_TAGS)
+        described = at > 1 and tokens[at - 2].tag == "JJ"
+        looks = tokens[at - 1].tag == "JJ" and noun and (told or described)
+        return looks or (handsome and after not in _NOUN_TAGS)
     if part in _DONE.get(quality, ()) or f"{quality}-{part}" in _BETWEEN:
         return told and before != "the"
+    if part in _LENT or (quality == "well" and part.endswith("ed")):
+        lent = tokens[at - 1].tag in ("NN", "RB", "NNP") and tokens[at].tag in ("VBN", "JJ")
+        return noun and lent and before in ("a", "an")
     if quality in _NUMBERS and (part in _PARTS or part in _PARTS_OR_DEEDS):
-        return before in _DETERMINERS - _SEVERAL and after in _BEFORE_NOUN
+        return before in (_DETERMINERS | {"only"}) - _SEVERAL and after in _BEFORE_NOUN
     if quality in _QUALITIES and part in _PARTS:
         return before in _DETERMINERS | _BE or after in _NOUN_TAGS
     return quality in _QUALITIES and part in _PARTS_OR_DEEDS and told
