@@ -20,10 +20,22 @@ _SMALL = word_set(
 )
 _ARTICLES = word_set("a an the")
 _WORD = re.compile(r"(?<![\w'’-])[a-z]+(?![\w'’-])")
-_ADDRESS = re.compile(
-    r",(?= (?:(?:my|dear|old|little|young|my dear|my little) )?[\w-]+(?:[.!?,]|$))"
+# One who is spoken to: a name, or what people call each other; with a mark after it, or called out first.
+_CALLED_BY = word_set(
+    "sir madam ma'am ma’am children friend friends dear darling boys girls mother father mum mummy mom dad daddy mamma mama papa"
+    " grandma grandpa granny uncle aunt auntie child son daughter brother sister fellow chap lad lady ladies"
 )
-_CALLED = re.compile(r"^[A-Z]\w+(?P<comma>,) (?=\w)")
+_ADDRESS = re.compile(
+    r"(?<=[a-z])(?P<comma>,) (?P<who>(?:(?:my|dear|old|little|young|Mr\.?|Mrs\.?|Miss|Uncle|Aunt|Doctor|Captain) )*[\w’']+)(?=[.!?,;]|$)"
+)
+_CALLED = re.compile(
+    r"(?:^|[.!?] )(?P<who>[A-Z]\w+(?: [A-Z]\w+)?)(?P<comma>,) "
+    r"(?=(?:I|you|we|what|why|how|where|who|when|do|don['’]t|can|will|are|is|have|it['’]s|please|let['’]s|come|look|go|tell|get|wait)\b)"
+)
+# After these words the name says who was spoken of: my brother, Ben; or goes on with a list.
+_SPOKEN_OF = re.compile(
+    r"\b(?:my|your|his|her|our|their|the|a|an|this|that|is|was|am|are|were)(?: [\w-]+){0,2}$|[A-Z]\w+$|\b(?:of|and|or|by|named|called)(?: \w+)?$"
+)
 _MID_STOP = re.compile(
     r"(?<!\bMr)(?<!\bMrs)(?<!\bDr)(?<!\bSt)(?<!\bMs)(?<=[a-z]{2})\.(?= (?:[A-Z][a-z]*) [a-z])"
 )
@@ -139,15 +151,23 @@ def _lost_address(book: Book, analysis: Analysis, page: Page) -> Iterator[Slip]:
     for quotation in _whole_on(book, page):
         for part in quotation.parts:
             inner = page.prose[part.start : part.end]
-            called = _CALLED.search(inner)
-            places = [called.start("comma")] if called else []
-            places += [m.start() for m in _ADDRESS.finditer(inner)]
-            for place in places:
-                near = inner[max(0, place - 20) : place + 30]
-                if any(analysis.vocabulary.is_name(w) for w in re.findall(r"[A-Z]\w+", near)) or (
-                    re.search(r", (?:my |dear |old |sir\b|madam\b|children\b)", near)
-                ):
-                    yield slip_at(page, part.start + place, part.start + place + 1, "")
+            for match in (*_CALLED.finditer(inner), *_ADDRESS.finditer(inner)):
+                last = match["who"].split()[-1]
+                name = last[0].isupper() and analysis.vocabulary.is_name(last)
+                own = re.match(r"(?:my|dear|old|little) ", match["who"]) is not None
+                if not (name or (last.lower() in _CALLED_BY and (own or " " not in match["who"]))):
+                    continue
+                if match.re is _ADDRESS and not _is_addressed(inner, match, own=own):
+                    continue
+                at = part.start + match.start("comma")
+                yield slip_at(page, at, at + 1, "")
+
+
+def _is_addressed(inner: str, match: re.Match[str], *, own: bool) -> bool:
+    """Whether the name after a comma calls somebody: no second name of one spoken of, no list."""
+    rest = inner[match.end() :]
+    listed = re.match(r",? (?:and|or) |, (?:the|a|an|his|her|my) |, [A-Z]\w+,", rest)
+    return listed is None and (own or _SPOKEN_OF.search(inner[: match.start()]) is None)
 
 
 def _lost(pattern: re.Pattern[str]) -> Source:
@@ -197,7 +217,7 @@ def _name_lowered(_: Book, analysis: Analysis, page: Page) -> Iterator[Slip]:
 def _hyphen(_: Book, __: Analysis, page: Page) -> Iterator[Slip]:
     for match in _HYPHEN.finditer(page.prose):
         parts = match.group().split("-")
-        if len(set(parts)) == len(parts) and max(map(len, parts)) > 2:
+        if "and" not in parts and len(set(parts)) == len(parts) and max(map(len, parts)) > 2:
             yield slip_at(page, *match.span(), " ".join(parts))
 
 
