@@ -46,6 +46,9 @@ def check_of(find: object) -> Check:
 @pytest.fixture
 def manuscript(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
     monkeypatch.setattr(pipeline, "all_checks", lambda: (check_of(every_goat),))
+    monkeypatch.setattr(
+        analyse.Analyst, "ask", lambda *_: None
+    )  # a check of the text needs no engine
     path = tmp_path / "goat.txt"
     path.write_text(STORY, encoding="utf-8")
     return path
@@ -166,3 +169,33 @@ def test_settings_that_cannot_be_used_are_named(
 ) -> None:
     manuscript.with_name("proofkit.toml").write_text(toml, encoding="utf-8")
     assert named in (checked(manuscript, memory).problem or "")
+
+
+def test_rulings_title_and_series_ask_no_engine_again_and_decisions_of_style_do(
+    manuscript: Path, memory: Memory, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    checked(manuscript, memory)
+    monkeypatch.setattr(analyse, "Analyst", no_engine)
+    own = manuscript.with_name("proofkit.toml")
+    own.write_text('title = "G"\nseries = ["../one"]\n[[stet]]\nword = "goat"\n', encoding="utf-8")
+    outcome = checked(manuscript, memory)
+    assert quotes(outcome) == []
+    assert [issue.quote for issue in outcome.issues] == ["goat"]
+    own.write_text('[style]\nwords = ["goat"]\n', encoding="utf-8")
+    with pytest.raises(pytest.fail.Exception):
+        checked(manuscript, memory)
+
+
+def test_idle_rulings_are_not_named_where_something_was_not_checked(
+    manuscript: Path, memory: Memory, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    own = manuscript.with_name("proofkit.toml")
+    own.write_text('[[stet]]\nword = "sheep"\n', encoding="utf-8")
+    whole = checked(manuscript, memory).report
+    assert whole is not None
+    assert ["line 1" in notice.text for notice in whole.notices] == [True]
+    monkeypatch.setattr(pipeline, "all_checks", lambda: (check_of(broken), check_of(every_goat)))
+    manuscript.write_text(STORY.replace("good", "fine"), encoding="utf-8")
+    part = checked(manuscript, memory).report
+    assert part is not None
+    assert ["failed" in notice.text for notice in part.notices] == [True]

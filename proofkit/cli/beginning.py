@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import difflib
 import sys
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -73,12 +73,10 @@ def _asked(request: Request) -> Request:
     return Request(folder=request.folder, title=title, age_band=band, english=english)
 
 
-def _one_of(
-    question: str, answers: Sequence[str], usual: str, ask: Callable[[str], str] = input
-) -> str:
+def _one_of(question: str, answers: Sequence[str], usual: str) -> str:
     prompt = f"{question} {', '.join(answers)} (Enter: {usual}) "
     while True:
-        answer = _answer(prompt, ask).lower()
+        answer = _answer(prompt).lower()
         if not answer:
             return usual
         meant = [each for each in answers if each.startswith(answer)]
@@ -88,10 +86,10 @@ def _one_of(
         print(f"“{answer}” is none of these.")
 
 
-def _answer(prompt: str, ask: Callable[[str], str] = input) -> str:
+def _answer(prompt: str) -> str:
     """What is typed; nothing where the typing has come to its end."""
     try:
-        return ask(prompt).strip()
+        return input(prompt).strip()
     except EOFError:
         print()
         return ""

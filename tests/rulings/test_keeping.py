@@ -41,8 +41,15 @@ for n in range(5):
 """
 
 
-def ruling(key: str = "k7f2bcd", **more: str) -> Entry:
-    return Entry(date=TODAY, check="spelling/slip", key=key, line="a ›slip‹ here", **more)
+def ruling(key: str = "k7f2bcd", *, page: str = "", because: str = "") -> Entry:
+    return Entry(
+        date=TODAY,
+        check="spelling/slip",
+        key=key,
+        line="a ›slip‹ here",
+        page=page,
+        because=because,
+    )
 
 
 def test_the_first_ruling_makes_the_file(file: Path) -> None:
