@@ -47,6 +47,7 @@ _MODULES: tuple[str, ...] = (
     "consistency.possessive_two_ways",
     "consistency.quotation_marks_two_ways",
     "consistency.role_as_name",
+    "consistency.season_capital",
     "consistency.serial_comma_two_ways",
     "consistency.sound_spelt_two_ways",
     "consistency.speaker_two_ways",

@@ -2,7 +2,8 @@
 
 What it finds
     A common noun used as a name (Jackal ran) in a book that also says "the jackal" of, it seems,
-    the same one. "A jackal", at his first appearance, is left alone.
+    the same one. "A jackal", at his first appearance, is left alone. In a book that has both, "the
+    Jackal", which is neither, is asked about.
 
 Why a reader minds
     A small child may think that there are two of them.
@@ -45,11 +46,21 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
         if not uses.the_lower and words.is_name(word.capitalize()):
             continue  # the Ben that we met: a real name, and no kind of thing
         name, count = word.capitalize(), len(with_the)
+        if _is_neither(uses):
+            message = f"elsewhere {name} without an article, and the {word} without a capital"
+            yield _issue(book, uses.the_capital, name, message)
+            continue
         if uses.as_name >= max(_SEVERAL, count) and len(uses.bare_capital) > 1:
             yield _issue(book, with_the, name, f"elsewhere {name} ({uses.as_name} times)")
         elif count >= _SEVERAL * len(uses.bare_capital):
             better = f"the {word}"
             yield _issue(book, _bare(uses), better, f"elsewhere {better} ({count} times)")
+
+
+def _is_neither(uses: RoleUses) -> bool:
+    """The Jackal, seldom, in a book that has both Jackal and the jackal."""
+    seldom = len(uses.the_capital)
+    return 0 < 2 * seldom <= min(len(uses.bare_capital), len(uses.the_lower))
 
 
 def _bare(uses: RoleUses) -> list[Span]:
