@@ -53,7 +53,12 @@ tongued sighted brimmed sleeved
 # These may be verbs: the small dog headed home.
 _PARTS_OR_DEEDS = word_set("headed faced footed handed shaped sized minded voiced sided spirited")
 # "A pear shaped fruit": a thing and how it lends itself; a verb would have its own object there.
-_LENT = word_set("shaped coloured colored sized covered lined filled stuffed topped tipped")
+_LENT = word_set("shaped coloured colored sized")
+# "A snow covered hill": what can't act itself, so that this is no verb.
+_STUFFS = word_set(
+    "snow ice moss ivy dust tree smoke mist flower grass sand mud leaf sugar chocolate straw fur stone"
+)
+_UNDER = word_set("covered lined filled topped tipped stuffed")
 _LOOKS = word_set("looking smelling sounding tasting")
 _DETERMINERS = word_set(
     "a an the this that these those his her my your our their its some any every each no very"
@@ -148,7 +153,8 @@ def _is_compound(tokens: Sequence[Token], at: int) -> bool:
         return looks or (handsome and after not in _NOUN_TAGS)
     if part in _DONE.get(quality, ()) or f"{quality}-{part}" in _BETWEEN:
         return told and before != "the"
-    if part in _LENT or (quality == "well" and part.endswith("ed")):
+    covered = part in _UNDER and quality in _STUFFS
+    if part in _LENT or covered or (quality == "well" and part.endswith("ed")):
         lent = tokens[at - 1].tag in ("NN", "RB", "NNP") and tokens[at].tag in ("VBN", "JJ")
         return noun and lent and before in ("a", "an")
     if quality in _NUMBERS and (part in _PARTS or part in _PARTS_OR_DEEDS):
