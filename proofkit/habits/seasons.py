@@ -13,6 +13,7 @@ from collections.abc import Iterator
 from proofkit.book import Book, Span
 from proofkit.habits._places import usage_of
 from proofkit.habits.usage import Usage
+from proofkit.words.lists import word_set
 from proofkit.words.vocabulary import opens_sentence
 
 CAPITAL, LOWER = "a capital", "lower case"
@@ -29,6 +30,10 @@ _SPRING = re.compile(
     r"\b(?:in|this|last|next|every|each|all|early|late|until|till|since|when|of|by|that|once|and|or"
     r"|in the|that|through the|during the|of the) $",
     re.IGNORECASE,
+)
+_BEFORE_A_SEASON = word_set(
+    "in this last next every each all early late until till since when by that once during the after "
+    "before through one it is was as for like and but then"
 )
 _WORD_BEFORE = re.compile(r"(?<![\w'’])([\w'’]+) $")
 _BEFORE = 16  # characters
@@ -61,4 +66,4 @@ def _matches(prose: str) -> Iterator[tuple[re.Match[str], str]]:
 def _follows_a_name(prose: str, at: int) -> bool:
     """Old Winter; not "In winter", where the sentence asks for the capital."""
     word = _WORD_BEFORE.search(prose, max(0, at - _BEFORE), at)
-    return word is not None and word[1][0].isupper() and not opens_sentence(prose, word.start(1))
+    return word is not None and word[1][0].isupper() and word[1].lower() not in _BEFORE_A_SEASON

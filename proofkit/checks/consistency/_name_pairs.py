@@ -21,7 +21,6 @@ _OFTEN = 5
 # Rarer words and names, by how often English has them, are no more than slips.
 _KNOWN_WORD = 2.5
 _KNOWN_NAME = 2.9
-_LONG = 5
 # Rhyming friends (Tilly, Milly) are told from slips by their first letter, unless it may sound the same.
 _SAME_FIRST = (frozenset("ck"), frozenset("jg"), frozenset("sc"), frozenset("sz"), frozenset("pf"))
 _MADE_OF = re.compile(r"(?:s|es|n|an|ian|ish|[a-z]?y|[a-z]?ie|[a-z]?ee|[a-z]?o|in|ina|ita|ette)$")
@@ -72,15 +71,13 @@ def _is_known(use: Use, words: Dictionary) -> bool:
 def _of_an_unknown_word(seldom: Use, usual: Use) -> float:
     if seldom.count > 1 and not alike(seldom.word, usual.word):
         return 0.0
-    if not _same_first(plain(seldom.word), plain(usual.word)):
-        return 0.5 if usual.count > _SEVERAL else 0.0
     long = len(seldom.word) > _SHORTEST
     return 0.8 if seldom.count == 1 and usual.count >= _SEVERAL and long else 0.6
 
 
 def _of_a_known_word(book: Book, seldom: Use, usual: Use, words: Dictionary) -> float:
     """A name that people really have may be another person, and a word may have its capital by chance."""
-    if not _same_first(seldom.word, usual.word) or _has_other_last_vowel(seldom.word, usual.word):
+    if _has_other_last_vowel(seldom.word, usual.word):
         return 0.0
     apart = not set(seldom.pages) & set(usual.pages)
     if seldom.word not in words.words and sounds_alike(seldom.word, usual.word):
@@ -104,10 +101,9 @@ def _near(one: str, other: str) -> bool:
         return False
     if same_but_for_accents(one, other):
         return True
-    if not _same_first(plain(one), plain(other)):
-        return min(len(one), len(other)) >= _LONG and OSA.distance(one, other) == 1
-    return OSA.distance(one, other) == 1 or (
-        OSA.distance(one, other) == 2 and sounds_alike(one, other)
+    return _same_first(plain(one), plain(other)) and (
+        OSA.distance(one, other) == 1
+        or (OSA.distance(one, other) == 2 and sounds_alike(one, other))
     )
 
 
