@@ -106,6 +106,7 @@ _MODULES: tuple[str, ...] = (
     "sentences.missing_stop",
     "sentences.no_capital_at_start",
     "sentences.no_stop_at_end",
+    "sentences.question_without_mark",
     "spacing.dash_to_one_side",
     "spacing.missing_space",
     "spacing.space_before_stop",
