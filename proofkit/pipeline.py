@@ -34,6 +34,7 @@ from proofkit.reading.measure import BookReading, measure
 from proofkit.report import Report, report_of
 from proofkit.rulings.decisions import decided_for
 from proofkit.rulings.judging import Judgement, judged
+from proofkit.rulings.own_words import is_settled, still_idle, unsettled
 from proofkit.rulings.ruling import Ruling, idle_sentence
 from proofkit.settings import Choices, English, Settings
 from proofkit.words.confirm import WordToConfirm, words_to_confirm
@@ -211,7 +212,8 @@ def _examine(
         except Exception:  # noqa: BLE001 - one broken check must not cost the author the others
             text = f"The check {check.name} failed on this manuscript; the others went on."
             notices.append(Notice(text=text, unchecked=True))
-    kept = asked_where_unsure(without_rivals(issues))
+    asked = [issue for issue in issues if not is_settled(issue, task.settings.style)]
+    kept = asked_where_unsure(without_rivals(asked))
     return Findings(
         english=analysis.english,
         issues=with_keys(task.book, kept),
@@ -236,7 +238,7 @@ def _report(task: _Task, found: Findings) -> Report:
         let_stand=((each.issue, each.ruling.because) for each in ruled.let_stand),
         english=found.english,
         age_band=task.settings.age_band,
-        words_to_confirm=found.words_to_confirm,
+        words_to_confirm=unsettled(found.words_to_confirm, task.settings.style, task.rulings),
         reading=found.reading,
         engines=found.engines,
         notices=(*found.notices, *_idle(ruled, found)),
@@ -245,5 +247,6 @@ def _report(task: _Task, found: Findings) -> Report:
 
 def _idle(ruled: Judgement, found: Findings) -> Iterator[Notice]:
     """A line about the rulings that match nothing, unless what they are about may not have been checked."""
-    if ruled.idle and not any(notice.unchecked for notice in found.notices):
-        yield Notice(text=idle_sentence(ruled.idle))
+    idle = still_idle(ruled.idle, found.words_to_confirm)
+    if idle and not any(notice.unchecked for notice in found.notices):
+        yield Notice(text=idle_sentence(idle))
