@@ -12,6 +12,7 @@ from proofkit.analysis import Analysis, PageAnalysis, Token
 from proofkit.book import Book, Page, Span
 from proofkit.habits._sound_words import is_echo, rhymes
 from proofkit.words.dictionary import Dictionary, dictionary
+from proofkit.words.frequency import zipf
 from proofkit.words.lists import word_set
 from proofkit.words.two_spellings import family_by_word
 from proofkit.words.vocabulary import Vocabulary
@@ -55,6 +56,9 @@ _ALWAYS_ONE = word_set(
     """
 )
 _SHORTEST_HALF = 3
+_SMALL_FIRST = word_set("to by up on tv")
+# A half that is no more frequent is a syllable as a rule: hap-pen.
+_RARE = 2.7
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -84,7 +88,7 @@ def places_in(book: Book, analysis: Analysis, wanted: Set[str]) -> Iterator[Plac
     known = dictionary(analysis.english)
     hyphened = _hyphened(analysis.vocabulary, known)
     closed = _closed_and_apart(analysis.vocabulary, known)
-    keys = {*hyphened, *closed, *wanted}
+    keys = {*hyphened, *closed, *(wanted - _not_ours())}
     for page in book.pages:
         finder = _Finder(
             page=page,
@@ -112,14 +116,17 @@ def _not_ours() -> Set[str]:
 
 
 def _are_words(parts: tuple[str, ...], known: Dictionary) -> bool:
-    """Whether all are words, not laugh-ing at a line's end, a drawled we-ell, or an echo."""
+    """Whether all are words: no syllables (laugh-ing), no drawl (we-ell), no echo (tick-tock)."""
     if parts[0] in _PREFIXES:
         return all(len(part) >= _SHORTEST_HALF and part in known.words for part in parts[1:])
-    if len(parts) > 2 or _is_rhythm(parts, known):
-        return not is_echo(parts)
-    return all(part in known.words for part in parts) and (
-        min(map(len, parts)) >= _SHORTEST_HALF or "".join(parts) in known.words
-    )
+    joined = "".join(parts)
+    if _is_rhythm(parts, known) or not all(part in known.words for part in parts):
+        return False
+    if len(parts) > 2:
+        return joined not in known.words  # in-vis-i-ble
+    if min(map(len, parts)) < _SHORTEST_HALF:
+        return parts[0] in _SMALL_FIRST and joined in known.words
+    return joined not in known.words or min(map(zipf, parts)) > _RARE
 
 
 def _is_rhythm(parts: tuple[str, ...], known: Dictionary) -> bool:

@@ -35,6 +35,7 @@ LONG_SOUNDS = re.compile(
 )
 
 
+@lru_cache(maxsize=8192)
 def sound_key(word: str) -> str:
     """What one sound comes to however it is spelt: letters once each, wh as w, no marks.
 

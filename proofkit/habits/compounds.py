@@ -9,6 +9,7 @@ Chicago manual 7.89 tell the two places of an adjective apart.
 
 from __future__ import annotations
 
+import re
 from collections import defaultdict
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
@@ -16,6 +17,7 @@ from dataclasses import dataclass
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Span
 from proofkit.habits._compound_places import Place, key_of, places_in
+from proofkit.habits._sound_words import is_echo
 from proofkit.habits.usage import Usage
 
 BEFORE_NOUN = " (before a noun)"
@@ -36,9 +38,11 @@ def compound_usages(
 
     Forms are the compound in lower case and in the singular, as it would be written: "ice cream",
     "ice-cream", "icecream". ``matter`` is the form that the book has most; after it stands
-    " (before a noun)" where the compound is written in another way elsewhere.
+    " (before a noun)" where the hyphens stand there only: elsewhere the words may be open.
     """
-    wanted = {key_of(word) for word in decided}
+    wanted = {
+        key_of(word) for word in decided if not is_echo(tuple(re.split("[- ]", word.lower())))
+    }
     groups: dict[str, list[Place]] = defaultdict(list)
     for place in places_in(book, analysis, wanted):
         groups[place.key].append(place)
@@ -71,7 +75,8 @@ def _usages(places: Sequence[Place], is_decided: bool) -> Iterator[Usage]:  # no
         elsewhere=tuple(p for p in places if not p.before_noun),
     )
     if _agree(group.before, group.elsewhere):
-        whole = _usage(places, "")
+        only_before = all(place.before_noun and place.shape == "-" for place in places)
+        whole = _usage(places, BEFORE_NOUN if only_before else "")
         if len(whole.places) > 1 or is_decided or _has_hyphen(places):
             yield whole
         return

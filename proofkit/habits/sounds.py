@@ -74,12 +74,17 @@ class _Finder:
             if LONG_SOUNDS.fullmatch(match[0]):
                 continue
             joined = _joined(match[0])
-            if joined in self.chains:
+            if joined in self.chains and not self._is_named(match[0]):
                 yield joined, match
             elif self._is_sound(match[0]):
                 yield sound_key(match[0]), match
         for match in _open_chains(page, self.chains):
             yield _joined(match[0]), match
+
+    def _is_named(self, word: str) -> bool:
+        """Whether it is somebody's name: Tik-Tok."""
+        parts = _MARKS.split(word.lower())
+        return self.analysis.vocabulary.is_name(word) and not set(parts) <= SOUNDS
 
     def _is_sound(self, word: str) -> bool:
         lower = word.lower()

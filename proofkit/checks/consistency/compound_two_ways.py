@@ -41,8 +41,10 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
     words = dictionary(analysis.english).words
 
     def likeliest(forms: Sequence[str]) -> str:
-        """Of equals, the dictionary's one word, else the open one; a hyphen last, but before a noun."""
-        return min(forms, key=lambda form: (form not in words, "-" in form, form))
+        """Of equals, the dictionary's one word, else the open one; of three words the one with hyphens."""
+        return min(
+            forms, key=lambda form: (form not in words, form.count("-") == 1, -form.count("-"))
+        )
 
     row = Row(
         check=NAME,

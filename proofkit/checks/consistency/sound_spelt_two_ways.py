@@ -27,6 +27,7 @@ from proofkit.book import Book, Span
 from proofkit.checks.check import Need
 from proofkit.checks.consistency._odd_ones import Row, row_of
 from proofkit.habits._compound_places import key_of
+from proofkit.habits._sound_words import sound_key
 from proofkit.habits.compounds import joined_as
 from proofkit.habits.sounds import grows, sound_usages
 from proofkit.habits.usage import Usage
@@ -50,32 +51,34 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
     row = Row(check=NAME, better=better, confidence=0.6)
     for usage in sound_usages(book, analysis):
         decided = _decided(usage, settings.style.words)
-        odd = usage if decided else _without_growth(book, usage)
-        issue = row_of(book, odd, row, decided=decided) if odd else None
-        if issue:
+        form = decided or usage.usual
+        odd = _not_on_purpose(book, usage, form) if form else usage
+        issue = row_of(book, odd, row, decided=decided)
+        if issue and (decided or _is_plain(odd)):
             yield issue
 
 
 def _decided(usage: Usage, words: tuple[str, ...]) -> str | None:
     """The author's spelling of a sound that the book has."""
-    spelt = {word.lower() for word in words}
-    keys = {key_of(form) for form in usage.places}
-    return next((word for word in sorted(spelt) if key_of(word) in keys), None)
+    keys = {sound_key(form) for form in usage.places}
+    return next((word.lower() for word in words if sound_key(word) in keys), None)
 
 
-def _without_growth(book: Book, usage: Usage) -> Usage | None:
-    """The usage less the places where a sound is drawn out on purpose; None where none is plainly usual."""
+def _is_plain(usage: Usage) -> bool:
+    """Whether the usual spelling stands for more than chance, and the sound doesn't swell."""
     usual = usage.usual
     if not usual or _swells(usage):
-        return None
-    kept = {usual: usage.places[usual]}
-    for form, spans in usage.places.items():
-        odd = tuple(span for span in spans if not _on_purpose(book, span, form, usage))
-        if form != usual and odd:
-            kept[form] = odd
-    others = sum(len(spans) for form, spans in kept.items() if form != usual)
-    plain = len(kept[usual]) >= max(_LEAST, _LEAST * others)
-    return replace(usage, places=kept) if plain else None
+        return False
+    return usage.count(usual) >= max(_LEAST, _LEAST * len(usage.against(usual)))
+
+
+def _not_on_purpose(book: Book, usage: Usage, form: str) -> Usage:
+    """The usage less the places where a sound is drawn out on purpose."""
+    kept = {
+        own: tuple(s for s in spans if own == form or not _on_purpose(book, s, own, form, usage))
+        for own, spans in usage.places.items()
+    }
+    return replace(usage, places={own: spans for own, spans in kept.items() if spans})
 
 
 def _swells(usage: Usage) -> bool:
@@ -85,13 +88,12 @@ def _swells(usage: Usage) -> bool:
     return len(set(lengths)) > 2 and lengths in (sorted(lengths), sorted(lengths, reverse=True))
 
 
-def _on_purpose(book: Book, span: Span, form: str, usage: Usage) -> bool:
+def _on_purpose(book: Book, span: Span, form: str, usual: str, usage: Usage) -> bool:
     """Whether the place stands in one line with another length of its sound, or is shouted."""
-    usual = usage.usual or ""
     if not grows(form, usual):
         return False
     if book.quote(span).isupper() and not any(
-        book.quote(other).isupper() for other in usage.places[usual]
+        book.quote(other).isupper() for other in usage.places.get(usual, ())
     ):
         return True
     line = _line(book, span)
