@@ -7,7 +7,7 @@ from datetime import date
 from pathlib import Path
 
 from proofkit.analysis import Analysis
-from proofkit.book import Book
+from proofkit.book import Book, Span
 from proofkit.checks.check import Need
 from proofkit.checks.registry import all_checks
 from proofkit.engines.analyse import Analyst
@@ -28,7 +28,10 @@ from proofkit.stylesheet.sheet import StyleSheet
 from proofkit.words.english import english_of
 from proofkit.words.vocabulary import WORD, vocabulary_of
 
+# What these find is a slip in a name or a word, or something that the book can't agree on.
+_FAMILIES = ("capitals", "consistency", "english", "marks", "spelling")
 _ABOUT_A_WORD = ("spelling/", "english/")
+_ABOUT_AGREEMENT = ("consistency/", "english/")
 
 
 def style_sheet(
@@ -53,7 +56,12 @@ def style_sheet(
     found = without_rivals(_issues(book, analysis, settings, notices))
     ruled = judged(book, with_keys(book, asked_where_unsure(found)), rulings)
     ground = ground_of(
-        book, analysis, settings, issues=ruled.open, let_stand=_words_let_stand(ruled, rulings)
+        book,
+        analysis,
+        settings,
+        issues=ruled.open,
+        let_stand=_words_let_stand(ruled, rulings),
+        settled=_settled(ruled),
     )
     return style_sheet_of(ground, made=made, notices=notices)
 
@@ -69,12 +77,19 @@ def _words_let_stand(ruled: Judgement, rulings: Sequence[Ruling]) -> Mapping[str
     return at_places | by_name
 
 
+def _settled(ruled: Judgement) -> Iterator[Span]:
+    """The places where the author let stand what the book has otherwise elsewhere."""
+    for each in ruled.let_stand:
+        if each.issue.check.startswith(_ABOUT_AGREEMENT):
+            yield from (each.issue.span, *each.issue.related)
+
+
 def _issues(
     book: Book, analysis: Analysis, settings: Settings, notices: list[Notice]
 ) -> Iterator[Issue]:
-    """What the checks find that do without the grammar engine: a slip is no habit of the book."""
+    """What the checks find that bear on a style sheet: a slip is no habit of the book."""
     for check in all_checks():
-        if Need.GRAMMAR_ENGINE in check.needs:
+        if check.family not in _FAMILIES or Need.GRAMMAR_ENGINE in check.needs:
             continue
         try:
             yield from list(check.find(book, analysis, settings))

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from bisect import bisect_left
 from collections.abc import Iterator
 
 from proofkit.book import Span
@@ -66,7 +67,9 @@ def _is_bare(ground: Ground, span: Span) -> bool:
 def _noun_beside(ground: Ground, name: Span) -> str:
     """The noun before the name that belongs to it, as the language model sees it: her dog Biscuit."""
     tokens = ground.analysis.page(name.page).tokens
-    at = next((at for at, token in enumerate(tokens) if token.start == name.start), 0)
+    at = bisect_left(tokens, name.start, key=lambda token: token.start)
+    if at >= len(tokens):
+        return ""
     comma = at > 0 and tokens[at - 1].text == ","
     before = at - 2 if comma else at - 1
     if before < 1 or tokens[before].tag != "NN" or not tokens[before].text.islower():

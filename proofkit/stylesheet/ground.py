@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Span
@@ -23,7 +23,8 @@ class Ground:
     """A book, what is known of it, what its author decided, and what the checks found in it.
 
     A place that an issue calls wrong is no habit, and no word of the book's own. ``named`` are the
-    book's names; ``let_stand`` are words that the author let stand, each with the reason, or "".
+    book's names; ``let_stand`` are words that the author let stand, each with the reason, or ""; and
+    ``settled`` are places that are to stay as they are though the book has it otherwise elsewhere.
     """
 
     book: Book
@@ -32,6 +33,7 @@ class Ground:
     issues: Sequence[Issue] = ()
     named: tuple[Named, ...] = ()
     let_stand: Mapping[str, str] = field(default_factory=dict)
+    settled: tuple[Span, ...] = ()
 
     @property
     def style(self) -> Style:
@@ -68,6 +70,7 @@ def ground_of(
     *,
     issues: Iterable[Issue] = (),
     let_stand: Mapping[str, str] | None = None,
+    settled: Iterable[Span] = (),
 ) -> Ground:
     """The ground of a book's style sheet, its names found."""
     return Ground(
@@ -77,6 +80,25 @@ def ground_of(
         issues=tuple(issues),
         named=names_of(book, analysis),
         let_stand=let_stand or {},
+        settled=tuple(settled),
+    )
+
+
+def as_ruled(ground: Ground, row: Row) -> Row:
+    """The row; an open one is decided where the author let both its forms stand."""
+    places = sorted(span for other in row.others for span in other.places)
+    if row.basis is not Basis.OPEN or not any(
+        touch(span, settled) for span in places for settled in ground.settled
+    ):
+        return row
+    both = " and ".join(other.form for other in row.others)
+    return replace(
+        row,
+        form=both,
+        basis=Basis.DECIDED,
+        places=tuple(places),
+        others=(),
+        note="; ".join(filter(None, (row.note, "let stand"))),
     )
 
 

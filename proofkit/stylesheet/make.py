@@ -8,7 +8,7 @@ from datetime import date
 from proofkit.book import Page
 from proofkit.problem import Notice
 from proofkit.stylesheet.english import english_rows
-from proofkit.stylesheet.ground import Ground
+from proofkit.stylesheet.ground import Ground, as_ruled
 from proofkit.stylesheet.matters import matter_rows
 from proofkit.stylesheet.names import name_sections
 from proofkit.stylesheet.questions import question_rows
@@ -51,8 +51,9 @@ def _sections(ground: Ground) -> Iterator[Section]:
         Part.SOUNDS: sounds,
         Part.INVENTED: invented,
     }
-    undecided = [row for own in rows.values() for row in own if _is_question(row)]
-    for part, own in rows.items():
+    ruled = {part: [as_ruled(ground, row) for row in own] for part, own in rows.items()}
+    undecided = [row for own in ruled.values() for row in own if _is_question(row)]
+    for part, own in ruled.items():
         listed = tuple(row for row in own if not _is_question(row))
         if listed:
             yield Section(part=part, rows=listed)

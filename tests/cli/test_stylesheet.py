@@ -15,6 +15,7 @@ from proofkit.cli.main import app
 from proofkit.problem import Notice, Unusable
 from proofkit.progress import Progress
 from proofkit.stylesheet.sheet import StyleSheet
+from tests.cli.test_main import proofkit_run
 from tests.reports.stylesheet.lantern import lantern
 
 
@@ -146,3 +147,11 @@ def test_whatever_goes_wrong_is_one_sentence_and_leaves_no_file(
 @pytest.mark.parametrize("arguments", [[], ["a.docx", "b.docx"], ["a.docx", "--format", "pdf"]])
 def test_a_command_that_cannot_be_understood_ends_with_2(arguments: list[str]) -> None:
     assert stylesheet(*arguments).exit_code == 2
+
+
+def test_its_help_waits_for_no_library() -> None:
+    heavy = ("spacy", "docx", "rich", "msgspec", "lxml")
+    ask = f"import atexit; atexit.register(lambda: print([m for m in {heavy} if m in sys.modules])); run()"
+    result = proofkit_run("stylesheet", "--help", before=ask)
+    assert result.returncode == 0
+    assert result.stdout.decode().rstrip().endswith("[]")

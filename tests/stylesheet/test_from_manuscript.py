@@ -123,6 +123,15 @@ def test_a_slip_is_no_invented_word_and_a_word_let_stand_is_decided(sheet: Sheet
     assert (flumpet.basis, flumpet.note) == (Basis.DECIDED, "let stand: her own word")
 
 
+def test_two_forms_that_were_let_stand_are_asked_no_more(sheet: Sheet) -> None:
+    story = ("The flower-pot fell.", "Her flowerpot was lost.")
+    assert "flower-pot or flowerpot" in rows(sheet(*story), Part.QUESTIONS)
+    ruled = sheet(*story, decided='[[stet]]\ncheck = "consistency/compound-two-ways"\n')
+    both = rows(ruled, Part.WORDS)["flower-pot and flowerpot"]
+    assert (how(both), both.note) == ("decided (2)", "let stand")
+    assert rows(ruled, Part.QUESTIONS) == {}
+
+
 def test_what_cannot_be_used_is_said_in_a_sentence(sheet: Sheet, tmp_path: Path) -> None:
     with pytest.raises(Unusable, match=r"nope\.docx"):
         style_sheet(tmp_path / "nope.docx", memory=Memory(None), made=date(2026, 11, 25))
