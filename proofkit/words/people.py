@@ -18,7 +18,7 @@ _SHE = word_set(
     """
     woman girl lady lass wife widow bride niece daughter granddaughter stepmother godmother
     stepdaughter stepsister queen princess duchess baroness empress witch sorceress nun mermaid
-    maid milkmaid ewe mare vixen actress waitress lioness tigress goddess
+    maid milkmaid hen cow ewe mare vixen actress waitress lioness tigress goddess
     heroine hostess governess housewife nanny midwife
     """
 )
@@ -35,9 +35,9 @@ _EITHER = word_set(
     conductor inspector ruler enemy hero villain fool creature animal beast bird fish insect
     fox wolf bear lion tiger leopard cheetah elephant giraffe zebra hippo hippopotamus rhino
     monkey ape gorilla baboon hare rabbit bunny mouse rat squirrel hedgehog badger mole otter
-    beaver deer moose goat sheep lamb kid pig piglet hog boar cow calf horse pony foal donkey
+    beaver deer moose goat sheep lamb kid pig piglet hog boar calf horse pony foal donkey
     mule camel ox buffalo dog puppy pup hound cat kitten kitty chicken chick duck duckling goose
-    gosling hen turkey swan crow raven robin sparrow owl eagle hawk parrot penguin pigeon dove
+    gosling turkey swan crow raven robin sparrow owl eagle hawk parrot penguin pigeon dove
     stork heron peacock frog toad newt lizard snake tortoise turtle crocodile alligator shark ship boat
     whale dolphin seal octopus crab snail slug worm spider ant bee wasp beetle butterfly
     caterpillar ladybird ladybug moth cricket grasshopper fly mosquito bat dinosaur unicorn

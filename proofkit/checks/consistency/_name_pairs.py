@@ -28,6 +28,7 @@ _DETERMINERS = word_set(
     "the a an this that these those my your his her its our their whose some any no every each of"
 )
 _WORD = re.compile(r"[^\W\d_]+(?:['’\-][^\W\d_]+)*")
+_DASHES = tuple("—–-…")
 _EARSHOT = 40  # characters
 
 
@@ -54,6 +55,8 @@ def likelihood(book: Book, seldom: Use, usual: Use, words: Dictionary) -> float:
     if same_but_for_accents(seldom.word, usual.word):
         return 0.85
     if usual.count < max(2, _SEVERAL * seldom.count - 1) or _is_made_of(seldom.word, usual.word):
+        return 0.0
+    if _is_one_of_many(seldom.word, usual.word, words) or _is_broken_off(book, seldom, usual):
         return 0.0
     if _is_known(seldom, words):
         return _of_a_known_word(book, seldom, usual, words)
@@ -118,6 +121,21 @@ def _is_made_of(seldom: str, usual: str) -> bool:
         return False
     ending = seldom[len(usual) :]
     return _MADE_OF.fullmatch(ending) is not None and ending != usual[-1]
+
+
+def _is_one_of_many(seldom: str, usual: str, words: Dictionary) -> bool:
+    """A pterodactyl among Pterodactyls, and princes beside a Princess."""
+    return (usual == seldom + "s" and seldom in words.words) or (
+        seldom.endswith("s") and usual == seldom + "s"
+    )
+
+
+def _is_broken_off(book: Book, seldom: Use, usual: Use) -> bool:
+    """Jo— where Joey is meant."""
+    if seldom.count > 1 or not usual.word.startswith(seldom.word):
+        return False
+    span = seldom.spans[0]
+    return book.page(span.page).prose[span.end : span.end + 1] in _DASHES
 
 
 def _has_other_last_vowel(seldom: str, usual: str) -> bool:

@@ -30,7 +30,7 @@ from proofkit.checks.check import Need
 from proofkit.checks.consistency._pronoun_forms import in_the_other
 from proofkit.habits.name_pronouns import pronouns_of
 from proofkit.habits.names import names_of, places_of
-from proofkit.habits.people import Trace, bound_to, people_of
+from proofkit.habits.people import PRONOUNS, Trace, bound_to, people_of
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
 from proofkit.words.lists import word_set
@@ -77,7 +77,10 @@ def _sexes(pronouns: Mapping[str, Mapping[str, tuple[Span, ...]]]) -> dict[str, 
     for who, votes in pronouns.items():
         counts = {sex: len(votes.get(sex, ())) for sex in _OTHER}
         usual = max(counts, key=lambda sex: counts[sex])
-        if counts[usual] >= _SEVERAL and counts[usual] >= _TIMES * counts[_OTHER[usual]]:
+        if (
+            counts[usual] >= (_SEVERAL if who.startswith("@") else _TIMES)
+            and counts[usual] >= _TIMES * counts[_OTHER[usual]]
+        ):
             sexes[who] = usual
     return sexes
 
@@ -87,7 +90,11 @@ def _without_anybody(
 ) -> Iterator[Trace]:
     """A he where nobody may be he, from the page's beginning (and a little before) to the sentence's end."""
     for sex, other in _OTHER.items():
-        odd = [trace for trace in here if trace.is_pronoun and trace.sex == sex]
+        odd = [
+            trace
+            for trace in here
+            if trace.is_pronoun and trace.sex == sex and not _is_either(own, trace)
+        ]
         if len(odd) > sum(trace.sex == other for trace in here):
             continue
         for trace in odd:
@@ -122,6 +129,13 @@ def _is_held(own: PageAnalysis, pronoun: Trace, here: Sequence[Trace], other: st
         and before.sentence >= pronoun.sentence - 1
         and after.sentence <= pronoun.sentence + 1
     )
+
+
+def _is_either(own: PageAnalysis, pronoun: Trace) -> bool:
+    """He or she, his and her: of everybody."""
+    around = own.tokens[max(0, pronoun.at - 2) : pronoun.at + 3]
+    words = {token.text.lower() for token in around}
+    return bool(words & {"or", "and", "/"}) and len({PRONOUNS.get(w) for w in words} - {None}) > 1
 
 
 def _heard(

@@ -16,13 +16,15 @@ Better
 
 When to let it stand
     In set pairs and general truths (mother and child; like father, like son), and where the
-    publisher's house style leaves such names in lower case all through.
+    publisher's house style leaves such names in lower case all through: then it is one row for the book,
+    and none if the style sheet has the word so.
 """
 
 from __future__ import annotations
 
+import re
 from collections import defaultdict
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 
 from proofkit.analysis import Analysis, PageAnalysis
 from proofkit.book import Book, Span
@@ -32,6 +34,7 @@ from proofkit.checks.consistency._refrain import by_surroundings
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
 from proofkit.words.lists import word_set
+from proofkit.words.vocabulary import opens_sentence
 
 NAME = "consistency/kinship-as-name"
 NEEDS = frozenset({Need.LANGUAGE_MODEL})
@@ -54,6 +57,7 @@ _AFTER_A_ROLE = frozenset({"of"})
 _KEEP = word_set("keep keeps kept keeping stay stays stayed stand stood remain remained")
 _FINITE = ("VBD", "VBZ", "MD")
 _A_HABIT = 4
+_SELDOM = 3
 _VERB_OBJECTS = word_set(
     """
     the a an him her them it me us you this that his their my
@@ -62,19 +66,58 @@ _VERB_OBJECTS = word_set(
 
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
-    """One issue each; where a book has the word so again and again, one for all."""
-    address: dict[Span, bool] = {}
+    """One issue each; where a book has the word so again and again, one for all.
+
+    A book that hardly ever gives such names their capital has a house style: one query for all its words.
+    """
+    places = _places(book, analysis, settings)
+    spans = sorted(places)
+    if len(spans) > _A_HABIT and _SELDOM * _capitals(book, places) <= len(spans):
+        yield _habit(book, spans)
+        return
     by_word: dict[str, list[Span]] = defaultdict(list)
+    for span in spans:
+        by_word[book.quote(span)].append(span)
+    for same in by_word.values():
+        for first, *others in [same] if len(same) > _A_HABIT else by_surroundings(book, same):
+            yield _issue(book, first, others, spoken_to=places[first])
+
+
+def _places(book: Book, analysis: Analysis, settings: Settings) -> dict[Span, bool]:
+    """Where such a word does a name's work in lower case, and whether somebody is spoken to there."""
+    address: dict[Span, bool] = {}
     for page in book.pages:
         own = analysis.page(page.number)
         for at, token in enumerate(own.tokens):
-            if token.text in KIN and _is_a_name(own, at):
-                span = page.span(token.start, token.end)
-                address[span] = _is_address(own, at)
-                by_word[token.text].append(span)
-    for spans in by_word.values():
-        for first, *others in [spans] if len(spans) > _A_HABIT else by_surroundings(book, spans):
-            yield _issue(book, first, others, spoken_to=address[first])
+            if token.text in KIN and token.text not in settings.style.words and _is_a_name(own, at):
+                address[page.span(token.start, token.end)] = _is_address(own, at)
+    return address
+
+
+def _capitals(book: Book, places: Iterable[Span]) -> int:
+    """How often one of the words has its capital inside a sentence, where no name follows it."""
+    words = "|".join(sorted({book.quote(span).capitalize() for span in places}))
+    alone = re.compile(rf"(?<![\w'’-])(?:{words})(?![\w-])(?! [A-Z])")
+    return sum(
+        not opens_sentence(page.prose, match.start())
+        for page in book.pages
+        for match in alone.finditer(page.prose)
+    )
+
+
+def _habit(book: Book, spans: list[Span]) -> Issue:
+    first, *others = spans
+    word = book.quote(first)
+    return issue_at(
+        book,
+        first,
+        check=NAME,
+        tier=Tier.QUERY,
+        message=f"used as a name, {word} and the like mostly have no capital here ({len(spans)} times)",
+        suggestions=(word.capitalize(),),
+        confidence=0.45,
+        related=others,
+    )
 
 
 def _issue(book: Book, span: Span, others: list[Span], *, spoken_to: bool) -> Issue:
@@ -93,7 +136,12 @@ def _issue(book: Book, span: Span, others: list[Span], *, spoken_to: bool) -> Is
 
 def _is_a_name(page: PageAnalysis, at: int) -> bool:
     tokens = page.tokens
-    if left_edge(page, at) is not Edge.BARE or _is_a_role(page, at) or _is_a_verb(page, at):
+    if (
+        left_edge(page, at) is not Edge.BARE
+        or _is_owned_by_many(page, at)
+        or _is_a_role(page, at)
+        or _is_a_verb(page, at)
+    ):
         return False
     if (
         at + 1 < len(tokens)
@@ -102,6 +150,12 @@ def _is_a_name(page: PageAnalysis, at: int) -> bool:
     ):
         return False
     return not _is_listed(page, at) and not _starts_a_pair(page, at)
+
+
+def _is_owned_by_many(page: PageAnalysis, at: int) -> bool:
+    """The boys' father, James' mother: the apostrophe may look like a closing mark."""
+    tokens = page.tokens
+    return at > 1 and tokens[at - 1].text in ("'", "’") and tokens[at - 2].text.endswith("s")
 
 
 def _is_listed(page: PageAnalysis, at: int) -> bool:

@@ -19,6 +19,7 @@ When to let it stand
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Sequence
 
 from proofkit.analysis import Analysis
@@ -36,9 +37,8 @@ NEEDS = frozenset({Need.TEXT})
 
 _SHORTEST = 2
 _TITLES = ("mr", "mrs", "ms", "dr", "mister", "master")
-_CONTRACTIONS = tuple(
-    mark + ending for mark in "'’" for ending in ("t", "s", "m", "d", "ll", "re", "ve", "")
-)
+# O'Malley, D'Arcy; other words with an apostrophe are contractions and dialect.
+_APOSTROPHE_INSIDE = re.compile(r"(?i)[od]['’][^'’]+|[^'’]+")
 
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
@@ -80,7 +80,7 @@ def _may_be_a_name(use: Use) -> bool:
         and use.usual_form[0].isupper()
         and use.count >= 2 * use.lower
         and use.word not in _TITLES
-        and not use.word.endswith(_CONTRACTIONS)
+        and _APOSTROPHE_INSIDE.fullmatch(use.word) is not None
     )
 
 
