@@ -16,11 +16,12 @@ from proofkit.book import Span
 OPEN, CLOSE, CUT = "›", "‹", "…"
 
 _AROUND = 8  # words on either side that are written down
-_SEARCHED = 12  # words on either side that are looked at, so that a word put in pushes none out
+_SEARCHED = 16  # words on either side that are looked at, so that a word put in pushes none out
 _NEAR = 400  # characters of a page that these can take up
 _LONG = 16  # words at fault from which on they are a whole passage
 _ENDS = 6  # words of such a passage that are written down from its beginning, and from its end
 _ALIKE = 0.6  # share of a passage's words that tells it again
+_SIDE = 5  # words on one side that tell it alone, whatever was put in on the other
 
 _WORD = re.compile(r"[^\W_]+")
 _MARKED = re.compile(rf"(.*?){OPEN}(.*){CLOSE}(.*)", re.DOTALL)
@@ -89,8 +90,17 @@ def likeness(kept: Passage, found: Passage) -> float:
 
 
 def alike(kept: Passage, found: Passage) -> bool:
-    """Whether the words at fault are the same and most of their surroundings too."""
-    return same_words(kept, found) and likeness(kept, found) >= _ALIKE
+    """Whether the words at fault are the same and most of their surroundings too, or all of one side."""
+    if not same_words(kept, found):
+        return False
+    return likeness(kept, found) >= _ALIKE or _side_by_side(kept, found)
+
+
+def _side_by_side(kept: Passage, found: Passage) -> bool:
+    before, after = len(kept.before), len(kept.after)
+    return (before >= _SIDE and found.before[-before:] == kept.before) or (
+        after >= _SIDE and found.after[:after] == kept.after
+    )
 
 
 def _parts(pages: Sequence[str], span: Span) -> tuple[str, str, str]:

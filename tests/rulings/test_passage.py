@@ -70,6 +70,17 @@ def test_other_words_at_fault_or_other_surroundings_are_another_place() -> None:
     assert not alike(kept, passage_at((text,), Span(page=1, start=22, end=29)))
 
 
+def test_one_side_that_is_whole_tells_the_place_whatever_was_put_in_on_the_other() -> None:
+    kept = passage_in("She looked at the moon and ›the the‹ goose went up the hill again")
+    assert kept is not None
+    text = "Then there was a great deal of noise, and a bell. The the goose went up the hill again."
+    assert alike(
+        kept, passage_at((text.replace("The the", "the the"),), Span(page=1, start=50, end=57))
+    )
+    text = "Then there was a great deal of noise, and a bell. the the cat went up the stairs again."
+    assert not alike(kept, passage_at((text,), Span(page=1, start=50, end=57)))
+
+
 def test_a_long_passage_is_known_by_its_ends_with_a_word_of_it_changed() -> None:
     page = " ".join(f"word{n}" for n in range(60))
     line = written((page,), Span(page=1, start=0, end=len(page)))
