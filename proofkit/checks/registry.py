@@ -125,6 +125,7 @@ _MODULES: tuple[str, ...] = (
     "speech.stop_before_reporting_clause",
     "speech.stop_outside_mark",
     "speech.two_kinds_of_mark",
+    "speech.two_speeches_meet",
     "speech.unclosed_quotation",
     "spelling.joined_words",
     "spelling.missing_hyphen",
