@@ -14,7 +14,7 @@ from proofkit.words.titles import TITLES, pronoun_of_title
 Key = tuple[str, ...]
 
 # Describe the bearer and may be left off.
-_EPITHETS = word_set("old young little big great poor dear good wise the naughty brave clever tiny")
+EPITHETS = word_set("old young little big great poor dear good wise the naughty brave clever tiny")
 
 
 def joined(mentions: Iterable[Mention]) -> list[list[Mention]]:
@@ -33,7 +33,7 @@ def _key(mention: Mention) -> Key:
     """The name's own words, without title, accents and capitals; a telling title's sex goes first."""
     words = [plain(word.lower().strip(".")) for word in mention.words]
     own = list(words)
-    while len(own) > 1 and own[0] in TITLES | _EPITHETS:
+    while len(own) > 1 and own[0] in TITLES | EPITHETS:
         own.pop(0)
     sexes = {pronoun_of_title(word) for word in words[: len(words) - len(own)]} - {None}
     return (*(f"{sex}:" for sex in sorted(filter(None, sexes))), *own)

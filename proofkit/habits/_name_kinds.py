@@ -17,6 +17,17 @@ from proofkit.words.reporting import SAYING
 from proofkit.words.titles import KIN_NAMES, TITLES
 
 _NO_PERSON = ("old", "little", "st", "lady")
+_PLACES = FEATURES | {
+    "isle",
+    "kingdom",
+    "land",
+    "point",
+    "cove",
+    "brook",
+    "cave",
+    "palace",
+    "terrace",
+}
 _AT_PLACE = word_set("in into at through across near around towards toward beyond over outside")
 
 
@@ -68,7 +79,7 @@ def _is_person(mention: Mention) -> bool:
 def _is_place(mention: Mention) -> bool:
     """Alder Hill, Valley of the Clowns."""
     first, *others = [word.lower() for word in mention.words]
-    return bool(others) and (others[-1] in FEATURES or (others[0] == "of" and first in FEATURES))
+    return bool(others) and (others[-1] in _PLACES or (others[0] == "of" and first in _PLACES))
 
 
 def _around(book: Book, mention: Mention) -> tuple[str, str]:

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Page, Span
+from proofkit.words.alike import plain
 from proofkit.words.dictionary import Dictionary, dictionary
 from proofkit.words.frequency import zipf
 from proofkit.words.lists import word_set
@@ -63,8 +64,8 @@ class _Run:
 def mentions_of(book: Book, analysis: Analysis) -> tuple[Mention, ...]:
     """Every mention, in the book's order.
 
-    A word at a sentence's beginning counts where the book shows elsewhere that it is a name, or where
-    it is no English word at all and comes again.
+    A word at a sentence's beginning counts where the book shows elsewhere that it is a name, where it is
+    a kin word (Grandpa) without an article, or no English word at all and comes again.
     """
     names = _Names(analysis)
     runs = [(page, run) for page in book.pages for run in _runs(page.prose)]
@@ -80,6 +81,9 @@ class _Names:
         self._vocabulary: Vocabulary = analysis.vocabulary
         self._dictionary: Dictionary = dictionary(analysis.english)
         self._closed = _closed_words(analysis)
+        self._plain = frozenset(
+            plain(use.word) for use in analysis.vocabulary.names if plain(use.word) != use.word
+        )
 
     def takes(self, word: str) -> bool:
         """Whether the word alone can be a name in this book."""
@@ -91,6 +95,8 @@ class _Names:
             return False
         if use.capitals_inside:
             return use.capitals_inside > use.lower
+        if lower in KIN_NAMES or plain(lower) in self._plain:
+            return not use.lower
         return (
             not use.lower
             and use.count >= _TWICE

@@ -13,7 +13,7 @@ from enum import StrEnum
 
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Span
-from proofkit.habits._name_joining import joined
+from proofkit.habits._name_joining import EPITHETS, joined
 from proofkit.habits._name_kinds import Evidence, evidence_of
 from proofkit.habits.mentions import Mention, mentions_of
 from proofkit.habits.name_pronouns import pronouns_of
@@ -122,8 +122,13 @@ def _forms(group: Iterable[Mention]) -> Mapping[str, tuple[Span, ...]]:
 
 
 def _fullest(group: Iterable[Mention]) -> str:
-    """The longest form that stands at least a third as often as the commonest."""
+    """The longest form that stands at least a third as often as the commonest; an epithet seldom counts."""
     forms = _forms(group)
     most = max(len(spans) for spans in forms.values())
-    usual = [form for form, spans in forms.items() if 3 * len(spans) >= most]
+    usual = [
+        form
+        for form, spans in forms.items()
+        if len(spans) == most
+        or (3 * len(spans) >= most and form.split()[0].lower() not in EPITHETS)
+    ]
     return max(usual, key=lambda form: (len(form.split()), len(forms[form])))

@@ -44,7 +44,7 @@ def similar(names: Iterable[Use]) -> Iterator[tuple[Use, Use]]:
                 *by_length.get(length + 1, ()),
                 *by_length.get(length + 2, ()),
             ):
-                if _near(one.word, other.word):
+                if may_be_one_name(one.word, other.word):
                     yield one, other
 
 
@@ -58,17 +58,19 @@ def likelihood(book: Book, seldom: Use, usual: Use, words: Dictionary) -> float:
         return 0.0
     if _is_one_of_many(seldom.word, usual.word, words) or _is_broken_off(book, seldom, usual):
         return 0.0
-    if _is_known(seldom, words):
+    if is_known(seldom.usual_form, words):
         return _of_a_known_word(book, seldom, usual, words)
     return _of_an_unknown_word(seldom, usual)
 
 
-def _is_known(use: Use, words: Dictionary) -> bool:
-    if words.is_name(use.usual_form):
+def is_known(name: str, words: Dictionary) -> bool:
+    """Whether English has the name, or a word that is written so."""
+    word = name.lower()
+    if words.is_name(name):
         return True
-    if use.word in words.words:
-        return zipf(use.word) >= _KNOWN_WORD
-    return len(use.word) >= _SHORTEST and zipf(use.word) >= _KNOWN_NAME
+    if word in words.words:
+        return zipf(word) >= _KNOWN_WORD
+    return len(word) >= _SHORTEST and zipf(word) >= _KNOWN_NAME
 
 
 def _of_an_unknown_word(seldom: Use, usual: Use) -> float:
@@ -91,7 +93,8 @@ def _of_a_known_word(book: Book, seldom: Use, usual: Use, words: Dictionary) -> 
         if _stand_alike(book, seldom, usual):
             return 0.5
         return 0.4 if usual.count >= _OFTEN and _is_bare(book, seldom.spans[0]) else 0.0
-    return 0.4 if apart and usual.count >= _OFTEN else 0.0
+    told = apart if words.is_name(seldom.usual_form) else apart or usual.count >= 2 * _OFTEN
+    return 0.4 if told and usual.count >= _OFTEN else 0.0
 
 
 def _is_shout(use: Use) -> bool:
@@ -99,7 +102,8 @@ def _is_shout(use: Use) -> bool:
     return use.usual_form.isupper() or re.search(r"(.)\1\1", use.word) is not None
 
 
-def _near(one: str, other: str) -> bool:
+def may_be_one_name(one: str, other: str) -> bool:
+    """Whether two names in lower case differ by one letter, by accents only, or by two letters that sound alike."""
     if max(len(one), len(other)) < _SHORTEST or one.count("-") != other.count("-"):
         return False
     if same_but_for_accents(one, other):
