@@ -201,6 +201,8 @@ class _Speech:
             start, reading = word.start(), f"{word.group().rstrip()}, {reading}"
         if after and (word := _WORD_AFTER.match(self.text[end:])):
             end, reading = end + word.end(), f"{reading}, {word.group().strip()}"
+        if not self.text[:start].strip() and start < 1:
+            reading = reading[0].upper() + reading[1:]  # *hello Crow* begins the speech
         return start, end, reading
 
 

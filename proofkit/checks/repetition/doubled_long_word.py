@@ -42,7 +42,7 @@ from proofkit.words.quotations import quotations_of
 NAME = "repetition/doubled-long-word"
 NEEDS = frozenset({Need.LANGUAGE_MODEL})
 
-_TWICE = re.compile(r"(?<![\w'’-])([a-z]{4,})([ \u00a0]+)\1(?![\w'’-])")
+_TWICE = re.compile(r"(?<![\w'’-])([a-z]{3,})([ \u00a0]+)\1(?![\w'’-])")
 # Sounds, movements that are heard as sounds, calls and words of the nursery.
 _FOR_EFFECT = word_set("""
 tick tock tickety clip clop clippety trot splash splish splosh drip drop plop plip pitter patter bang boom crash
@@ -57,6 +57,7 @@ bye night peek boo wake sleep hush sweet look listen wait stop help please come 
 hooray hurrah hurray more most much many such long less home round down over away along again ever never
 always often only very really quite well good great later soon half little
 crack creak fizz flash glow gobble nibble nudge pant peck pinch poke pop prod scamper scrape scurry sizzle slap slip
+wee old big bad sad hot wet red dry shy sly new odd raw icy pop hop pat pit zip zap hum ear wow pow nod
 slither smack snuffle sob splat squirt swirl tinkle tiptoe trip trumpet twinkle twit waddle whack whirr whizz
 """)
 # Grammar never has these twice, whatever the model takes them for.
@@ -70,6 +71,9 @@ _LONG_AND_DOUBLED = word_set(
     "beautiful wonderful terrible horrible delicious enormous gigantic ginormous"
 )
 _DOUBLING = frozenset(("ADJ", "ADV", "INTJ", "NUM", "X", "SYM"))
+# Of shorter words only nouns with their article are sure: the cat cat.
+_SHORT = 4
+_AFTER_ARTICLE = re.compile(r"\b(?:the|a|an|his|her|my|your|their|our|its)\s+$", re.IGNORECASE)
 _KNOWN = 3.0  # on the Zipf scale: a rarer word may be a sound
 _OFTEN = 5  # times in the book, the two included
 _LEAST = 5  # words in its sentence: a shorter one may be a cry
@@ -95,6 +99,8 @@ def _slip(page: Page, match: re.Match[str], analysis: Analysis) -> bool:
     """Whether a common word stands twice, and not three times, inside a whole sentence of prose."""
     word = match[1]
     if word in NEVER_TWICE or word in _FOR_EFFECT or word == "that":
+        return False
+    if len(word) < _SHORT and not _AFTER_ARTICLE.search(nearby.before(page.prose, match.start())):
         return False
     if zipf(word) < _KNOWN and analysis.vocabulary.count(word) < _OFTEN:
         return False

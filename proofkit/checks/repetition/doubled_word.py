@@ -38,7 +38,7 @@ NAME = "repetition/doubled-word"
 NEEDS = frozenset({Need.TEXT})
 
 NEVER_TWICE = word_set(
-    "the a an and of for from with at my your our their his into onto upon was were are be been "
+    "the a an and of for from with at my your our their his into onto upon am was were are be been "
     "will would could should can may might must they we he she i but or if as than when because "
     "while where which who whose what this these those some every each by has have its to"
 )
@@ -87,6 +87,8 @@ def _words(book: Book, page: Page) -> Iterator[Issue]:
 
 def _wrong(first: str, second: str) -> bool:
     """Whether the word is one that may not stand twice, and is no letter, sound or name."""
+    if first in ("Then", "Even", "Just", "Once", "Before", "After"):
+        return second == first.lower()
     if first.lower() in NEVER_TWICE:
         return first == second or not (second[0].isupper() and first.islower())
     return first == second and _PAST.fullmatch(first) is not None

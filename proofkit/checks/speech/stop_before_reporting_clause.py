@@ -25,6 +25,7 @@ from collections.abc import Iterable
 from proofkit.analysis import Analysis
 from proofkit.book import Book
 from proofkit.checks.check import Need
+from proofkit.checks.sentences._questions import asks_what
 from proofkit.checks.speech._seams import Seam, first_word_end, last_word_start, seams
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
@@ -59,6 +60,7 @@ def _issue(book: Book, seam: Seam, *, lower: bool) -> Issue:
     start = last_word_start(page, mark.start)
     end = mark.end + first_word_end(seam.after)
     word = page.prose[start : mark.start].rstrip()[:-1]
+    stop = "?" if asks_what(re.split(r"[.!?…]\s+", seam.inner.rstrip()[:-1])[-1]) else ","
     after = page.prose[mark.end : end]
     return issue_at(
         book,
@@ -66,6 +68,6 @@ def _issue(book: Book, seam: Seam, *, lower: bool) -> Issue:
         check=NAME,
         tier=Tier.ERROR,
         message="a full stop before the words that say who spoke",
-        suggestions=[f"{word},{seam.closing.text}{after.lower() if lower else after}"],
+        suggestions=[f"{word}{stop}{seam.closing.text}{after.lower() if lower else after}"],
         confidence=0.9,
     )
