@@ -61,7 +61,8 @@ def judged(book: Book, issues: Sequence[Issue], rulings: Sequence[Ruling]) -> Ju
 def equals(book: Book, issues: Iterable[Issue], issue: Issue) -> int:
     """How many of the issues are made of the same matter as ``issue``, itself among them."""
     matter = matter_of(book, issue)
-    return sum(matter_of(book, other) == matter for other in issues if other.check == issue.check)
+    rivals = (each for each in issues if (each.check, each.quote) == (issue.check, issue.quote))
+    return sum(matter_of(book, rival) == matter for rival in rivals)
 
 
 class _Draft:
@@ -72,6 +73,11 @@ class _Draft:
         self._passages: dict[int, tuple[Passage, ...]] = {}
         self._matters = [matter_of(book, issue) for issue in issues]
         self._counts = Counter(self._matters)
+        self._matter_of_key = {
+            key_of(matter, nth): matter
+            for matter, count in self._counts.items()
+            for nth in range(1, count + 1)
+        }
         self.issues = issues
         self.by_check: Mapping[str, list[int]] = defaultdict(list)
         for number, issue in enumerate(issues):
@@ -91,9 +97,7 @@ class _Draft:
 
     def has_key(self, number: int, ruling: Ruling) -> bool:
         """Whether the ruling's key is that of an issue, or of another one that is equal to it."""
-        matter = self._matters[number]
-        most = max(self._counts[matter], ruling.equals)
-        return any(key_of(matter, count) == ruling.key for count in range(1, most + 1))
+        return self._matter_of_key.get(ruling.key) == self._matters[number]
 
 
 def _placed(draft: _Draft, rulings: Sequence[Ruling]) -> Iterator[tuple[int, Ruling]]:
@@ -125,7 +129,7 @@ def _score(draft: _Draft, number: int, ruling: Ruling) -> float | None:
     own = draft.passages(number)[0]
     kept = (ruling.place, *ruling.also)
     near = any(alike(ours, theirs) for ours in kept for theirs in draft.passages(number))
-    same_matter = key_agrees or (bool(ruling.key) and draft.has_key(number, ruling))
+    same_matter = draft.has_key(number, ruling)
     if not near and not (same_matter and _told_by_key(draft, number, ruling)):
         return None
     return likeness(ruling.place, own) + 0.5 * same_matter + 0.01 * key_agrees

@@ -75,6 +75,8 @@ def same_words(kept: Passage, found: Passage) -> bool:
     """Whether the words at fault are the same; in a long passage some may have changed."""
     if kept.quote == found.quote:
         return True
+    if min(len(kept.quote), len(found.quote)) < 2 * _ENDS:
+        return False  # too short for so many words
     ours, theirs = _words(kept.quote), _words(found.quote)
     shortest = min(len(ours), len(theirs))
     return shortest >= _ENDS and _in_common(ours, theirs) / max(len(ours), len(theirs)) >= _ALIKE
@@ -93,7 +95,15 @@ def alike(kept: Passage, found: Passage) -> bool:
     """Whether the words at fault are the same and most of their surroundings too, or all of one side."""
     if not same_words(kept, found):
         return False
-    return likeness(kept, found) >= _ALIKE or _side_by_side(kept, found)
+    may_be_like = _shared(kept, found) >= _ALIKE  # soon told, and most places are far from it
+    return (may_be_like and likeness(kept, found) >= _ALIKE) or _side_by_side(kept, found)
+
+
+def _shared(kept: Passage, found: Passage) -> float:
+    """The share of the surroundings whose words are there at all: no less than the likeness."""
+    around = {*found.before, *found.after}
+    words = (*kept.before, *kept.after)
+    return sum(word in around for word in words) / len(words) if words else 1.0
 
 
 def _side_by_side(kept: Passage, found: Passage) -> bool:
