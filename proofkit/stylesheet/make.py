@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from datetime import date
 
 from proofkit.book import Page
@@ -10,11 +10,11 @@ from proofkit.problem import Notice
 from proofkit.stylesheet.english import english_rows
 from proofkit.stylesheet.ground import Ground, as_ruled
 from proofkit.stylesheet.matters import matter_rows
-from proofkit.stylesheet.names import name_sections
+from proofkit.stylesheet.names import name_rows
 from proofkit.stylesheet.questions import question_rows
 from proofkit.stylesheet.sheet import Basis, Part, Row, Section, SheetPage, StyleSheet
 from proofkit.stylesheet.sounds import invented_rows, sound_rows
-from proofkit.stylesheet.typefaces import typefaces
+from proofkit.stylesheet.typefaces import remark_on_italics, typeface_rows
 from proofkit.stylesheet.words import in_alphabet, word_rows
 
 
@@ -35,31 +35,37 @@ def style_sheet_of(ground: Ground, *, made: date, notices: Sequence[Notice] = ()
 
 
 def _sections(ground: Ground) -> Iterator[Section]:
-    sounds = sound_rows(ground)
-    names = name_sections(ground, {row.form for row in sounds})
-    yield from names
-    matters = matter_rows(ground)
-    yield typefaces(ground, matters.get(Part.TYPEFACES, ()))
-    named = [row for section in names for row in section.rows]
-    invented = invented_rows(ground, [*sounds, *(row for own in matters.values() for row in own)])
+    """Every part that has something to say; what is open stands under the questions alone."""
+    rows = {
+        part: tuple(as_ruled(ground, row) for row in own) for part, own in _rows(ground).items()
+    }
+    undecided = [row for own in rows.values() for row in own if _is_question(row)]
+    settled = {
+        part: tuple(row for row in own if not _is_question(row)) for part, own in rows.items()
+    }
+    settled[Part.QUESTIONS] = question_rows(ground, undecided)
+    remarks = {Part.TYPEFACES: remark_on_italics(settled[Part.TYPEFACES])}
+    for part, own in settled.items():
+        if own or part in remarks:
+            yield Section(part=part, rows=own, remark=remarks.get(part, ""))
+
+
+def _rows(ground: Ground) -> Mapping[Part, Sequence[Row]]:
+    matters, sounds = matter_rows(ground), sound_rows(ground)
+    names = name_rows(ground, {row.form for row in sounds})
+    invented = invented_rows(ground, [*sounds, *matters[Part.WORDS]])
+    named = [row for own in names.values() for row in own]
     words = word_rows(ground, [*named, *sounds, *invented])
-    rows: dict[Part, Sequence[Row]] = {
-        Part.ENGLISH: [*english_rows(ground), *matters.get(Part.ENGLISH, ())],
-        Part.WORDS: in_alphabet([*words, *matters.get(Part.WORDS, ())]),
-        Part.NUMBERS: matters.get(Part.NUMBERS, ()),
-        Part.PUNCTUATION: matters.get(Part.PUNCTUATION, ()),
+    return {
+        **names,
+        Part.ENGLISH: [*english_rows(ground), *matters[Part.ENGLISH]],
+        Part.WORDS: in_alphabet([*words, *matters[Part.WORDS]]),
+        Part.NUMBERS: matters[Part.NUMBERS],
+        Part.PUNCTUATION: matters[Part.PUNCTUATION],
+        Part.TYPEFACES: [*matters[Part.TYPEFACES], *typeface_rows(ground)],
         Part.SOUNDS: sounds,
         Part.INVENTED: invented,
     }
-    ruled = {part: [as_ruled(ground, row) for row in own] for part, own in rows.items()}
-    undecided = [row for own in ruled.values() for row in own if _is_question(row)]
-    for part, own in ruled.items():
-        listed = tuple(row for row in own if not _is_question(row))
-        if listed:
-            yield Section(part=part, rows=listed)
-    questions = question_rows(ground, undecided)
-    if questions:
-        yield Section(part=Part.QUESTIONS, rows=questions)
 
 
 def _is_question(row: Row) -> bool:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from collections import defaultdict
 from collections.abc import Iterator, Mapping, Sequence
 
 from proofkit.habits.matters import MATTERS
@@ -13,6 +12,12 @@ from proofkit.stylesheet.sheet import Part, Row
 # What a matter is called on the sheet, where its name in proofkit.toml, hyphens apart, is no phrase.
 _TERMS: Mapping[str, str] = {
     "ok": "OK",
+    "nesting": "marks inside marks",
+    "stop-and-mark": "stop beside a mark",
+    "new-speaker": "a new speaker",
+    "possessive-of-s": "owners in -s",
+    "capital-after-colon": "after a colon",
+    "titles": "titles of books",
     "mark-shape": "shape of the marks",
     "dash-breaking-off": "dash, speech broken off",
     "space-before-ellipsis": "before an ellipsis",
@@ -25,6 +30,9 @@ _TERMS: Mapping[str, str] = {
 }
 # The parts of the matters that are not punctuation.
 _PARTS: Mapping[str, Part] = {
+    "thoughts": Part.TYPEFACES,
+    "sounds": Part.TYPEFACES,
+    "titles": Part.TYPEFACES,
     "ise-or-ize": Part.ENGLISH,
     "past-forms": Part.ENGLISH,
     "ok": Part.WORDS,
@@ -39,8 +47,8 @@ _PARTS: Mapping[str, Part] = {
 
 
 def matter_rows(ground: Ground) -> Mapping[Part, Sequence[Row]]:
-    """The rows of every fixed matter that the book does or the author decided, by their part."""
-    rows: dict[Part, list[Row]] = defaultdict(list)
+    """For every part the rows of the fixed matters that the book does or the author decided."""
+    rows: dict[Part, list[Row]] = {part: [] for part in Part}
     for part, row in _rows(ground):
         rows[part].append(row)
     return rows

@@ -9,7 +9,7 @@ from proofkit.book import Span
 from proofkit.habits.names import Kind, Named
 from proofkit.stylesheet.about_names import kin_rows, what_it_is, without_capital
 from proofkit.stylesheet.ground import Ground
-from proofkit.stylesheet.sheet import Basis, Other, Part, Row, Section
+from proofkit.stylesheet.sheet import Basis, Other, Part, Row
 from proofkit.words.alike import plain
 from proofkit.words.dictionary import dictionary
 from proofkit.words.lists import word_set
@@ -26,7 +26,7 @@ _CALENDAR = word_set(
 _NAME_SLIPS = ("consistency", "spelling", "marks", "english")
 
 
-def name_sections(ground: Ground, sounds: Set[str]) -> tuple[Section, ...]:
+def name_rows(ground: Ground, sounds: Set[str]) -> Mapping[Part, Sequence[Row]]:
     """The characters, the places and the things with a name, in the order in which the book brings them.
 
     A spelling that a check calls a slip stands beside the name that it should be. A name that was
@@ -39,11 +39,7 @@ def name_sections(ground: Ground, sounds: Set[str]) -> tuple[Section, ...]:
             rows[one.kind].append(_row(ground, one, slips.get(one.name, ())))
     rows[Kind.CHARACTER] += kin_rows(ground)
     rows[Kind.CHARACTER] += _decided_and_absent(ground)
-    return tuple(
-        Section(part=part, rows=tuple(sorted(rows[kind], key=_first)))
-        for kind, part in PARTS.items()
-        if rows[kind]
-    )
+    return {part: sorted(rows[kind], key=_first) for kind, part in PARTS.items()}
 
 
 def _first(row: Row) -> tuple[bool, tuple[Span, ...]]:

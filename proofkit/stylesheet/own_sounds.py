@@ -25,7 +25,7 @@ def own_sounds(ground: Ground, taken: Set[Span]) -> Mapping[str, tuple[Span, ...
     """
     places: dict[str, list[Span]] = defaultdict(list)
     for page in ground.book.pages:
-        for word, span in _cried(page):
+        for word, span in cried(page):
             places[word].append(span)
     return {
         word: tuple(spans)
@@ -43,7 +43,8 @@ def alone(page: Page) -> Iterator[tuple[str, Span]]:
         yield from _one_word(page, *piece.span())
 
 
-def _cried(page: Page) -> Iterator[tuple[str, Span]]:
+def cried(page: Page) -> Iterator[tuple[str, Span]]:
+    """The words that are a sentence of their own, once or several times over, cried or fading away."""
     for cry in _CRY.finditer(page.prose):
         yield from _one_word(page, *cry.span())
 

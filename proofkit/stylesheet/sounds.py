@@ -9,7 +9,7 @@ from proofkit.book import Span
 from proofkit.habits.sounds import sound_usages
 from proofkit.habits.usage import Usage
 from proofkit.stylesheet.ground import Ground, row_of
-from proofkit.stylesheet.own_sounds import alone, own_sounds
+from proofkit.stylesheet.own_sounds import alone, cried, own_sounds
 from proofkit.stylesheet.sheet import Basis, Row
 from proofkit.words.confirm import words_to_confirm
 from proofkit.words.dictionary import dictionary
@@ -24,18 +24,29 @@ def sound_rows(ground: Ground) -> tuple[Row, ...]:
     usages = sound_usages(ground.book, ground.analysis)
     heard = {span for usage in usages for spans in usage.places.values() for span in spans}
     stands_alone = {span for page in ground.book.pages for _word, span in alone(page)}
+    names = _names(ground)
     own = own_sounds(ground, heard)
     sounds = [
-        *(usage for usage in usages if _is_heard(ground, usage, stands_alone)),
+        *(usage for usage in usages if _is_heard(ground, usage, stands_alone, names)),
         *(Usage(matter=word, places={word: spans}) for word, spans in own.items()),
     ]
     rows = (_sound(ground, usage) for usage in sounds)
     return tuple(sorted((row for row in rows if row), key=lambda row: row.term))
 
 
-def _is_heard(ground: Ground, usage: Usage, stands_alone: Set[Span]) -> bool:
+def _names(ground: Ground) -> Set[str]:
+    """The names, in lower case; what is only ever cried (Pop!) may as well be a sound."""
+    cries = {span for page in ground.book.pages for _word, span in cried(page)}
+    return {
+        form.lower()
+        for one in ground.named
+        for form, spans in one.forms.items()
+        if not cries.issuperset(spans)
+    }
+
+
+def _is_heard(ground: Ground, usage: Usage, stands_alone: Set[Span], names: Set[str]) -> bool:
     """Whether it is a sound here, and not an ordinary word or a name."""
-    names = {form.lower() for one in ground.named for form in one.forms}
     if set(usage.places) & names:
         return False
     spans = (span for own in usage.places.values() for span in own)

@@ -4,19 +4,20 @@ from __future__ import annotations
 
 import re
 from collections import defaultdict
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 
 from proofkit.book import Span
 from proofkit.stylesheet.ground import Ground
-from proofkit.stylesheet.sheet import Basis, Part, Row, Section
+from proofkit.stylesheet.sheet import Basis, Row
 from proofkit.words.dictionary import dictionary
 
 _MOST_QUOTED = 60  # characters of a passage that are quoted
 _MOST_ROWS = 6  # beyond, a few examples tell as much
 _EXAMPLES = 3
+_IN_ITALICS = "in italics"
 _DECIDE_ITALICS = (
-    "Whether italics stand for thoughts, sounds, titles or stress, proofkit can’t tell: "
-    "decide it, and write it here."
+    "What italics stand for beyond this, stress or another language, proofkit can’t tell: decide it, "
+    "and write it here."
 )
 _NO_ITALICS = (
     "No italics are seen in this file. Decide how thoughts, sounds and titles are to be set."
@@ -27,13 +28,17 @@ _CAPITALS = re.compile(
 )
 
 
-def typefaces(ground: Ground, habits: Sequence[Row]) -> Section:
-    """What is in italics and what in capitals, with what only a person can say of it."""
-    italics = _italics(ground)
-    rows = (*habits, *_rows("in italics", italics), *_rows("in capitals", _capitals(ground)))
-    return Section(
-        part=Part.TYPEFACES, rows=rows, remark=_DECIDE_ITALICS if italics else _NO_ITALICS
+def typeface_rows(ground: Ground) -> tuple[Row, ...]:
+    """What is in italics, and what in capitals."""
+    return (
+        *_rows(_IN_ITALICS, _italics(ground)),
+        *_rows("in capitals", _capitals(ground)),
     )
+
+
+def remark_on_italics(rows: Iterable[Row]) -> str:
+    """What only a person can say of the rows on typefaces."""
+    return _DECIDE_ITALICS if any(row.term == _IN_ITALICS for row in rows) else _NO_ITALICS
 
 
 def _rows(term: str, places: Mapping[str, Sequence[Span]]) -> Iterator[Row]:

@@ -15,6 +15,7 @@ _GAP = 2
 _WIDEST = 132  # a longer line is hard to follow across
 _NARROWEST = 60  # below this, a column would be a word wide
 _INDENT = 2
+_NOTES = 20  # cells that phrases can do with
 
 
 def show_style_sheet(sheet: StyleSheet, console: Console) -> None:
@@ -59,7 +60,7 @@ def _widths(table: SheetTable, width: int) -> list[int]:
     wanted = [max(map(len, column)) for column in zip(table.heads, *table.rows, strict=True)]
     room = width - _GAP * len(wanted)
     # The last column holds phrases, which may run over; what is in the others reads best on one line.
-    kept = _fitted(wanted[:-1], max(int(room * 0.6), room - wanted[-1]))
+    kept = _fitted(wanted[:-1], max(int(room * 0.6), room - min(wanted[-1], _NOTES)))
     return [*kept, max(len(table.heads[-1]), min(wanted[-1], room - sum(kept)))]
 
 
