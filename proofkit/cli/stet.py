@@ -20,7 +20,7 @@ proofkit.toml in the manuscript's folder, where you can read it, change it and t
 @guarded
 def stet(
     manuscript: Annotated[Path, typer.Argument(metavar="MANUSCRIPT", hidden=True)],
-    keys: Annotated[list[str], typer.Argument(metavar="KEY...", hidden=True)],
+    keys: Annotated[list[str], typer.Argument(metavar="KEY", hidden=True)],
     because: Annotated[
         str, typer.Option(metavar="TEXT", help="Your reason, to be read again later.")
     ] = "",
