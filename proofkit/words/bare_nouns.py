@@ -17,7 +17,6 @@ from proofkit.words.noun_phrases import PLAIN, NounPhrase
 
 _TRUST = 4.0  # times; what is met less often weighs little
 _PAIR_TRUST = 5.0
-_NEW = 5
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -44,15 +43,6 @@ class BareNouns:
         if phrase.describing == PLAIN:
             total = self._seen(total, "pair", f"{phrase.before} {phrase.noun}")
         return self._seen(total, "phrase", f"{phrase.describing} {phrase.noun}")
-
-    def may_be_new(self, noun: str) -> bool:
-        """Whether the noun follows "a" often enough that a first mention of it will have that.
-
-        Most nouns follow "the" oftener, for they are named again and again; of the door and the window
-        that is so from the first.
-        """
-        a, the = self.counts.get(("article", noun), (0, 0))
-        return _NEW * a > the
 
     def _seen(self, odds: float, kind: str, words: str) -> float:
         """The odds, corrected by how often just these words were met."""

@@ -73,8 +73,3 @@ def test_what_stands_bare_is_likelier_than_what_does_not(bare: str, wanting: str
         assert bare_nouns().knows(noun)
         odds.append(bare_nouns().odds(phrase))
     assert odds[0] > odds[1] + 1
-
-
-def test_a_door_is_the_door_from_the_first() -> None:
-    assert bare_nouns().may_be_new("snake")
-    assert not bare_nouns().may_be_new("door")
