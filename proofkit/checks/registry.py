@@ -75,6 +75,7 @@ _MODULES: tuple[str, ...] = (
     "grammar.double_negative",
     "grammar.extra_word",
     "grammar.missing_article",
+    "grammar.missing_the",
     "grammar.missing_word",
     "grammar.number",
     "grammar.participle_for_past",
