@@ -36,7 +36,7 @@ class Norm:
 def norm_of(usage: Usage, settings: Settings, *, forms: Sequence[str]) -> Norm | None:
     """The form of a matter to follow: decided, or the most frequent; of two as frequent, the first seen."""
     decided = settings.style.form(usage.matter)
-    if decided in forms:
+    if decided is not None and decided in forms:
         return Norm(form=decided, decided=True, times=usage.count(decided))
     used = [form for form in forms if usage.count(form)]
     if not used:

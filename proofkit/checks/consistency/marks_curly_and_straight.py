@@ -39,6 +39,9 @@ _DOUBLE, _CURLY = '"“”', "“”‘’"
 _OPENS_AFTER = re.compile(r"(?:^|[\s(\[–—-]|[\"“'‘])$")
 _ELIDED = re.compile(r"(?i)(?:tis|twas|twill|em|til|cause|bout|n|ere|ello|appen)\b")
 _CLEARLY = 3  # times as often
+# A longer row would hide what else is wrong with its words.
+_SHORT = 20  # characters
+_MOST = 4  # marks
 
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
@@ -52,7 +55,7 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
 
 def _issue(book: Book, odd: list[Span], norm: Norm) -> Issue:
     shape = "straight" if norm.form == "curly" else "curly"
-    together = _in_one_word(book, odd)
+    together = _together(book, odd)
     first, last = together[0], together[-1]
     usual = (
         f"your style sheet has {norm.form} ones"
@@ -71,15 +74,17 @@ def _issue(book: Book, odd: list[Span], norm: Norm) -> Issue:
     )
 
 
-def _in_one_word(book: Book, marks: list[Span]) -> list[Span]:
-    """The first mark, and those that stand in the same run without a space: "More!" has two."""
+def _together(book: Book, marks: list[Span]) -> list[Span]:
+    """The first mark, with the one that closes what it opens if that is near: "Not now!" has two."""
     first = marks[0]
     text = book.page(first.page).prose
-    return [
-        mark
-        for mark in marks
-        if mark.page == first.page and not re.search(r"\s", text[first.start : mark.end])
-    ]
+    for count, mark in enumerate(marks[1:_MOST], 2):
+        if mark.page != first.page or mark.end - first.start > _SHORT:
+            break
+        within = text[first.start : mark.end]
+        if not re.search(r"\s", within) or (_opens(text, first) and not _opens(text, mark)):
+            return marks[:count] if "\n" not in within else [first]
+    return [first]
 
 
 def _turned(book: Book, marks: list[Span], turned: Callable[[Book, Span], str]) -> str:
@@ -96,10 +101,13 @@ def _straight(book: Book, span: Span) -> str:
 
 def _curly(book: Book, span: Span) -> str:
     text = book.page(span.page).prose
-    opens = (
-        _OPENS_AFTER.search(text[max(0, span.start - 1) : span.start])
-        and text[span.end : span.end + 1].strip()
-    )
+    opens = _opens(text, span)
     if book.quote(span) == '"':
         return "“" if opens else "”"
     return "‘" if opens and not _ELIDED.match(text, span.end) else "’"
+
+
+def _opens(text: str, span: Span) -> bool:
+    """Whether a mark stands where one opens: after a space or a bracket, and before a word."""
+    before = text[max(0, span.start - 1) : span.start]
+    return _OPENS_AFTER.search(before) is not None and bool(text[span.end : span.end + 1].strip())

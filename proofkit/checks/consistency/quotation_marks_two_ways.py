@@ -1,8 +1,8 @@
 """Speech in double marks here and in single marks there, all through the book.
 
 What it finds
-    Speech in the other marks than those that you decided on, or many speeches in each kind in a book
-    without a decision. A few odd ones are raised one by one elsewhere (speech/two-kinds-of-mark). All
+    Speech in the other marks than those that you decided on, or speeches in both kinds where neither is
+    rare. A few odd ones in a book with much speech are raised one by one elsewhere (speech/two-kinds-of-mark). All
     places are one row.
 
 Why a reader minds
@@ -21,6 +21,7 @@ When to let it stand
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import pairwise
 
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Span
@@ -30,12 +31,15 @@ from proofkit.habits import quotation_marks
 from proofkit.habits.usage import Usage
 from proofkit.issue import Issue
 from proofkit.settings import Settings
+from proofkit.words.quotations import quotations_of
 from proofkit.words.reporting import reports
 
 NAME = "consistency/quotation-marks-two-ways"
 NEEDS = frozenset({Need.TEXT})
 
-_FEW = 3  # up to this many are slips, and another check's
+# Up to so many, where the book's own marks come so many times as often, are slips and another check's.
+_FEW = 3
+_MORE = 3
 # The other kind of each mark, curly for curly.
 _OTHER = {'"': "'", "'": '"', "“": "‘", "”": "’", "‘": "“", "’": "”"}
 
@@ -43,17 +47,31 @@ _OTHER = {'"': "'", "'": '"', "“": "‘", "”": "’", "‘": "“", "’": "
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
     """At most one issue, where the odd ones are no mere slips."""
     usage = quotation_marks.usage(book, analysis)
-    spoken = Usage(
+    spoken = _spoken(book, usage)
+    for issue in odd_ones(book, spoken, settings, _HABIT):
+        odd = 1 + len(issue.related)
+        slips = odd <= _FEW and len(quotations_of(book).speech) >= _MORE * odd
+        if not slips or _is_decided_against(usage, settings):
+            yield issue
+
+
+def _spoken(book: Book, usage: Usage) -> Usage:
+    """The speeches alone, less those that lie in one another."""
+    every = sorted(span for spans in usage.places.values() for span in spans)
+    nested = {
+        span
+        for one, other in pairwise(every)
+        if one.page == other.page and other.start < one.end
+        for span in (one, other)
+    }
+    return Usage(
         matter=usage.matter,
         places={
             form: places
             for form, spans in usage.places.items()
-            if (places := tuple(span for span in spans if _is_speech(book, span)))
+            if (places := tuple(s for s in spans if s not in nested and _is_speech(book, s)))
         },
     )
-    for issue in odd_ones(book, spoken, settings, _HABIT):
-        if len(issue.related) >= _FEW or _is_decided_against(usage, settings):
-            yield issue
 
 
 def _is_decided_against(usage: Usage, settings: Settings) -> bool:

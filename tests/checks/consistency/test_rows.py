@@ -22,7 +22,7 @@ def analysis_of(book: Book) -> Analysis:
 
 
 def test_marks_are_one_row_with_all_other_places() -> None:
-    book = book_of("“Oh!” “Ah!” “Eh?” “Mm.” “Ha.”", 'He said "not now".', "“Yes.”")
+    book = book_of("“Oh!” “Ah!” “Eh?” “Mm.” “Ha.”", 'He said "not before the goose is here".', "“Yes.”")
     (issue,) = marks_curly_and_straight.find(book, analysis_of(book), Settings())
     assert issue.suggestions == ("“",)
     assert [book.quote(span) for span in issue.related] == ['"']
