@@ -13,6 +13,7 @@ from proofkit.words.vocabulary import WORD
 
 # Rarer than words that are said alone as exclamations: "Splendid!" has 4, "Whiffle" 1 and a half.
 _RARE = 2.5
+_ORDINARY = 3.5  # words that join to make other words: fifty, one
 _PIECE = re.compile(r"[^.!?…,;:—–\n“”\"]+")
 # From a sentence's beginning, or a speech's, to a mark that a sound is cried or fades away with.
 _CRY = re.compile(r"(?:(?<=[.!?…“\"\n])|\A)[^.!?…“”\"\n]+(?=[!…])")
@@ -59,7 +60,7 @@ def _one_word(page: Page, start: int, end: int) -> Iterator[tuple[str, Span]]:
 def _may_be_sound(ground: Ground, word: str) -> bool:
     """Whether it is rare, no name, no short form (pepper's), no number in words (fifty-two)."""
     parts = re.split("[-‑]", word)
-    ordinary = len(parts) > 1 and len(set(parts)) > 1 and all(zipf(part) > _RARE for part in parts)
+    ordinary = len(set(parts)) > 1 and all(zipf(part) > _ORDINARY for part in parts)
     return (
         zipf(word) < _RARE
         and not ordinary

@@ -11,6 +11,7 @@ from proofkit.book import Span
 from proofkit.habits.compounds import BEFORE_NOUN, compound_usages, decided_compound
 from proofkit.habits.spellings import decided_spelling, spelling_usages
 from proofkit.habits.usage import Usage
+from proofkit.stylesheet.capitals import capital_rows
 from proofkit.stylesheet.ground import Ground, row_of
 from proofkit.stylesheet.sheet import Basis, Row
 from proofkit.words.alike import plain
@@ -27,11 +28,19 @@ def word_rows(ground: Ground, listed: Iterable[Row]) -> tuple[Row, ...]:
     """Every word worth writing down, each once; those of the rows ``listed`` are left out.
 
     A word that every dictionary has in just this form is not: only compounds with a hyphen or in two
-    ways, words with two accepted spellings, words with an accent, and what the author decided.
+    ways, words with two accepted spellings, with an accent, with and without a capital, and what the
+    author decided.
     """
     taken = {_letters(row.form or row.term) for row in listed}
     rows: dict[str, Row] = {}
-    for row in (*_compounds(ground), *_spellings(ground), *_accented(ground), *_decided(ground)):
+    found = (
+        *_compounds(ground),
+        *_spellings(ground),
+        *_accented(ground),
+        *capital_rows(ground),
+        *_decided(ground),
+    )
+    for row in found:
         letters = _letters(row.form or row.term)
         if letters not in taken:
             rows.setdefault(f"{letters} {row.note == _BEFORE_NOUN}", row)

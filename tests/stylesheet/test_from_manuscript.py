@@ -54,6 +54,13 @@ def test_words_are_listed_that_could_be_written_in_another_way(sheet: Sheet) -> 
     assert not {"bedroom", "window", "rainbow", "afternoon"} & set(words)
 
 
+def test_a_noun_with_a_capital_and_without_is_listed(sheet: Sheet) -> None:
+    made = sheet("We saw a king. Then the king sang.", "So the King sat down by the sea.")
+    king = rows(made, Part.WORDS)["king"]
+    assert (how(king), [other.form for other in king.others]) == ("mostly (2 of 3)", ["King"])
+    assert "sea" not in rows(made, Part.WORDS)
+
+
 def test_a_compound_in_two_ways_is_mostly_or_an_open_question(sheet: Sheet) -> None:
     clear = sheet("The flower-pot fell. His flower-pot was small.", "Her flowerpot was lost.")
     assert how(rows(clear, Part.WORDS)["flower-pot"]) == "mostly (2 of 3)"

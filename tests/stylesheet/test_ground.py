@@ -69,6 +69,7 @@ def ground(*texts: str, issues: tuple[Issue, ...] = ()) -> Ground:
         ("Skrunk! went the gate.", {"skrunk"}),
         ("Tirra … tirra-lirra … Tirra tirra …", {"tirra", "tirra-lirra"}),
         ("“Wuff!” said the dog.", {"wuff"}),
+        ("“Fifty-two!” said the dog. “Whoo-hoo!”", {"whoo-hoo"}),
         # Said of something, it is a word of the story.
         ("Skrunk! The skrunk was a bird.", set()),
         ("“Help!” said the dog. “Splendid!”", set()),
