@@ -10,7 +10,8 @@ sources and its licence stand in ``varcon-README.txt``. The table keeps what a p
   follow their word;
 - no whirr and no whizz: a story spells its sounds as it likes;
 - the lines on which American and British differ, and the other lines of the same words: these
-  show when a spelling that looks foreign is at home in another sense ("story", "check", "mum").
+  show when a spelling that looks foreign is at home in another sense ("story", "check", "mum");
+- the lines of words that both Englishes spell in the same two ways (ageing, aging): a book keeps to one.
 
 A spelling is at home in an English if it is preferred there, an equal, or a variant ("v"), not if
 it is seldom used ("V"), possible ("-") or improper ("x"). Seldom used forms have columns of their own:
@@ -135,7 +136,11 @@ def kept(lines: Iterator[Line]) -> list[Line]:
     plain = [line for line in plain if not all(w.endswith("'s") for w in line.words)]
     plain = [line for line in plain if not any(w.startswith(SOUNDS) for w in line.words)]
     differing = {word for line in plain if line.differs for word in line.words}
-    return [line for line in plain if line.differs or not differing.isdisjoint(line.words)]
+    return [
+        line
+        for line in plain
+        if line.differs or len(line.words) > 1 or not differing.isdisjoint(line.words)
+    ]
 
 
 def row(line: Line) -> str:

@@ -63,6 +63,7 @@ _MODULES: tuple[str, ...] = (
     "english.other_spelling",
     "english.other_vocabulary",
     "english.past_forms",
+    "english.two_accepted_spellings",
     "grammar.agreement",
     "grammar.apostrophe",
     "grammar.article",

@@ -26,7 +26,7 @@ def usage(book: Book, analysis: Analysis) -> Usage:  # noqa: ARG001 - every habi
     places: dict[str, list[Span]] = {}
     for word, use in analysis.vocabulary.uses.items():
         form = ending_of(word)
-        if form and not analysis.vocabulary.is_name(word):
+        if form and (variants().takes_capital(word) or not analysis.vocabulary.is_name(word)):
             places.setdefault(form, []).extend(use.spans)
     return Usage(
         matter=MATTER, places={form: tuple(sorted(spans)) for form, spans in places.items()}

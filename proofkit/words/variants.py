@@ -54,7 +54,7 @@ class Variants:
         self._capitals = capitals
 
     def readings(self, word: str) -> tuple[Reading, ...]:
-        """The senses of a word that has another spelling in the other English; empty for all others."""
+        """The senses of a word that has another spelling, here or in the other English; empty for all others."""
         return tuple(_reading(row) for row in self._rows.get(word.lower(), ()))
 
     def belongs_to(self, word: str) -> English | None:
@@ -89,6 +89,18 @@ class Variants:
     def seldom_in(self, word: str, english: English) -> bool:
         """Whether that English has the spelling but seldom uses it: "grey" in American."""
         return any(word.lower() in reading.seldom(english) for reading in self.readings(word))
+
+    def accepted(self, word: str, english: English) -> tuple[str, ...]:
+        """The spellings of the word that ``english`` has, the preferred first, itself among them.
+
+        Empty unless there are at least two. Words whose senses VarCon tells apart (mat, matte) have none:
+        there the spelling may follow the sense.
+        """
+        lower, readings = word.lower(), self.readings(word)
+        if len(readings) != 1 or readings[0].sense:
+            return ()
+        forms = readings[0].forms(english)
+        return forms if lower in forms and len(forms) > 1 else ()
 
     def ise_ize(self, word: str) -> str | None:
         """The British partner of an -ise word with -ize, or the other way round; None for all others."""

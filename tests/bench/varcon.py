@@ -76,6 +76,8 @@ _SENSES = {
     "storey": "She leant from the top {} of the tower.",
     "storeys": "The tower was nine {} high.",
 }
+# Reads the language model's tags where there are any, and does without.
+_BY_TAGS = "consistency/word-spelt-two-ways"
 _POS = {"N": "noun", "V": "verb", "Adj": "adjective", "Adv": "adverb"}
 
 
@@ -229,7 +231,8 @@ def _checks() -> Sequence[Check]:
     return [
         check
         for check in all_checks()
-        if check.family in ("english", "consistency") and check.needs == frozenset({Need.TEXT})
+        if check.family in ("english", "consistency")
+        and (check.needs == frozenset({Need.TEXT}) or check.name == _BY_TAGS)
     ]
 
 
