@@ -31,7 +31,7 @@ from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
 from proofkit.words.lists import word_set
 from proofkit.words.quotations import quotations_of
-from proofkit.words.reporting import reports
+from proofkit.words.reporting import has_reporting_verb, reports
 
 NAME = "sentences/comma-splice"
 NEEDS = frozenset({Need.LANGUAGE_MODEL})
@@ -79,6 +79,27 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterable[Issue]:
                 yield _issue(book, page, known.tokens, comma, spoken=spoken)
 
 
+def glued_splices(page: Page, known: PageAnalysis) -> frozenset[int]:
+    """Where on the page a comma without its space joins two sentences: *They went home,it was dark*."""
+    return frozenset(
+        known.tokens[comma].start
+        for sentence in known.sentences
+        for comma in range(sentence.first + 1, sentence.last - 1)
+        if known.tokens[comma].text == ","
+        and known.tokens[comma].end == known.tokens[comma + 1].start
+        and _joins(page, known.tokens, _around(known.tokens, sentence, comma), glued=True)
+        and not has_reporting_verb(page.prose[sentence.start : known.tokens[comma].start])
+    )
+
+
+def _around(tokens: Sequence[Token], sentence: Sentence, comma: int) -> tuple[int, int, int]:
+    """The comma, where the words before it begin, and where those after it end."""
+    marks = tuple(',;:–—"“”…?!.')
+    before = [at for at in range(sentence.first, comma) if tokens[at].text in marks]
+    after = [at for at in range(comma + 1, sentence.last) if tokens[at].text in marks]
+    return before[-1] + 1 if before else sentence.first, comma, after[0] if after else sentence.last
+
+
 def _splices(page: Page, known: PageAnalysis, sentence: Sentence) -> Iterator[int]:
     """The places of the commas in one sentence that join two sentences."""
     tokens = known.tokens
@@ -118,12 +139,14 @@ def _third(tokens: Sequence[Token], comma: int, after: int) -> bool:
     return following[1] == tokens[comma + 1].text.lower()
 
 
-def _joins(page: Page, tokens: Sequence[Token], edges: tuple[int, int, int]) -> bool:
+def _joins(
+    page: Page, tokens: Sequence[Token], edges: tuple[int, int, int], *, glued: bool = False
+) -> bool:
     start, comma, end = edges
     if _words(tokens, start, comma) < 3 or _words(tokens, comma + 1, end) < 3 or end - start < 9:
         return False
     after = page.prose[tokens[comma].end :]
-    if tokens[comma - 1].end != tokens[comma].start or after[:1] not in (" ", "\n"):
+    if tokens[comma - 1].end != tokens[comma].start or glued is (after[:1] in (" ", "\n")):
         return False
     if reports(after, loosely=True):
         return False

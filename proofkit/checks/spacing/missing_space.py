@@ -3,7 +3,8 @@
 What it finds
     Two words stuck together by a comma, a full stop or another stop (*home,a*), and a quotation mark
     that sticks to the words outside it (*said,"Come*, *tree."Now*). Numbers, times, abbreviations
-    and addresses are left alone. Where a comma is missing as well as the space (*ready"said*), both
+    and addresses are left alone. Where the comma joins two whole sentences, a full stop is offered
+    first; where a comma is missing as well as the space (*ready"said*), both
     are put in.
 
 Why a reader minds
@@ -23,18 +24,20 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator
+from dataclasses import replace
 
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Page
 from proofkit.checks.check import Need
-from proofkit.checks.spacing._gaps import gaps, spaced, undisturbed
+from proofkit.checks.sentences.comma_splice import glued_splices
+from proofkit.checks.spacing._gaps import capitalised, gaps, spaced, undisturbed
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
 from proofkit.words.quotations import Quotations, quotations_of
 from proofkit.words.reporting import SAYING, reports
 
 NAME = "spacing/missing-space"
-NEEDS = frozenset({Need.TEXT})
+NEEDS = frozenset({Need.LANGUAGE_MODEL})
 
 _CHUNK = re.compile(r"\S+")
 _ADDRESS = re.compile(
@@ -49,10 +52,21 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterable[Issue]:
     sides = _sides(quotations_of(book))
     for page in book.pages:
         prose = page.prose
+        splices = glued_splices(page, analysis.page(page.number))
         for chunk in _CHUNK.finditer(prose):
             if chunk.group()[0] in _STOPS or _ADDRESS.search(chunk.group()):
                 continue
-            yield from _in_chunk(book, page, chunk.start(), chunk.end(), sides)
+            for issue in _in_chunk(book, page, chunk.start(), chunk.end(), sides):
+                at = [comma for comma in splices if chunk.start() <= comma < chunk.end()]
+                yield _as_two_sentences(issue) if len(at) == 1 else issue
+
+
+def _as_two_sentences(issue: Issue) -> Issue:
+    """The issue with a full stop offered first, where the comma joins two sentences besides."""
+    comma, _, after = issue.suggestions[0].partition(", ")
+    if not after or ", " in after:
+        return issue
+    return replace(issue, suggestions=(f"{comma}. {capitalised(after)}", *issue.suggestions))
 
 
 def _sides(quotations: Quotations) -> dict[tuple[int, int], bool]:
