@@ -15,7 +15,7 @@ SOUNDS = word_set(
     clatter click clickety clink clip clippety clomp clop cluck clunk cockadoodledoo coo crack crackle crash
     creak crick croak crunch cuckoo ding dong drip drop eek eep eww fizz flap flip flop flump fwoosh
     glop glub glug gnash grr grrr gulp guffaw haha hee heehee hiss hic hmm honk hoo hoot howl huff hush
-    kaboom kerplunk kersplash kerplop kerchunk klonk knock mmm moo munch neigh nom oink oof ouch oops
+    kaboom kerplunk kersplash kerplop kerchunk kapow kerbang kerthump klonk knock mmm moo munch neigh nom oink oof ouch oops
     ow patter peep phew phut ping pitter plink plip plod plonk plop plunk poof pop pow psst puff purr
     quack rap rat tat rattle ribbit ring rip roar rumble rustle scrunch shh shoo sizzle slam slap slop
     slosh slurp smack snap snip snore snort splash splat splish splodge splosh splot squeak squeal
@@ -39,11 +39,14 @@ LONG_SOUNDS = re.compile(
 def sound_key(word: str) -> str:
     """What one sound comes to however it is spelt: letters once each, wh as w, no marks.
 
-    "Whoosh", "woosh" and "whooosh" give "wosh"; "Aaargh" and "argh" give "argh".
+    "Whoosh", "woosh" and "whooosh" give "wosh"; "Aaargh" and "argh" give "argh". After ker- or ka- each
+    writer has their own vowel (kerplunk, kerplonk; kaboom, kerboom), so that it doesn't count.
     """
     letters = re.sub(r"[^a-z]", "", word.lower())
     letters = letters.replace("wh", "w").replace("ck", "k").replace("tch", "ch")
-    return re.sub(r"(.)\1+", r"\1", letters)
+    letters = re.sub(r"(.)\1+", r"\1", letters)
+    crash = re.fullmatch(r"(?:ker|ka)([^aeiou]+)[aeiou]+([^aeiou]+)", letters)
+    return f"ker-{crash[1]}-{crash[2]}" if crash else letters
 
 
 @lru_cache(maxsize=1)

@@ -14,6 +14,7 @@ from proofkit.book import Book
 from proofkit.habits import (
     broken_off,
     capital_after_colon,
+    clock_times,
     dash,
     dates,
     ellipsis,
@@ -80,6 +81,7 @@ MATTERS: tuple[Matter, ...] = tuple(
         ordinals,
         thousands,
         dates,
+        clock_times,
         times_of_day,
         oclock,
         halves_of_day,

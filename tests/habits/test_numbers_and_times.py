@@ -9,6 +9,7 @@ import pytest
 from proofkit.analysis import Analysis
 from proofkit.book import Book
 from proofkit.habits import (
+    clock_times,
     dates,
     halves_of_day,
     numbers,
@@ -25,7 +26,17 @@ from proofkit.settings import English
 from proofkit.words.vocabulary import vocabulary_of
 from tests.marked import book_of
 
-HABITS = (numbers, ordinals, thousands, dates, times_of_day, oclock, halves_of_day, okay)
+HABITS = (
+    numbers,
+    clock_times,
+    ordinals,
+    thousands,
+    dates,
+    times_of_day,
+    oclock,
+    halves_of_day,
+    okay,
+)
 
 
 def places(usage: Callable[[Book, Analysis], Usage], text: str) -> dict[str, list[str]]:
@@ -117,6 +128,25 @@ def test_every_number_is_read_as_it_is_written(number: int) -> None:
     assert value(cardinal(number)) == number
     assert ordinals.in_form(ordinal(number), "in figures") == ordinal_in_figures(number)
     assert ordinals.in_form(ordinal_in_figures(number), "in words") == ordinal(number)
+
+
+@pytest.mark.parametrize(
+    ("words", "figures"),
+    [
+        ("half past five", "5.30"),
+        ("quarter to one", "12.45"),
+        ("twenty-five to nine", "8.35"),
+        ("five past twelve", "12.05"),
+    ],
+)
+def test_times_in_words_and_in_figures(words: str, figures: str) -> None:
+    assert clock_times.in_form(words, "in figures") == figures
+    assert clock_times.in_form(figures, "in words") == words
+
+
+def test_what_is_no_time() -> None:
+    text = "Five to ten mice left at half past six, from five to seven. It was 6.30 pm, or 6.23."
+    assert places(clock_times.usage, text) == {"in words": ["half past six"]}
 
 
 def test_great_numbers_in_words() -> None:
