@@ -8,6 +8,7 @@ an author of picture books moves most.
 from __future__ import annotations
 
 import re
+import unicodedata
 from collections.abc import Sequence
 from dataclasses import dataclass
 
@@ -67,8 +68,8 @@ def passage_at(pages: Sequence[str], span: Span) -> Passage:
 
 
 def comparable(text: str) -> str:
-    """The text with what may differ between two drafts made the same: spaces, the form of marks."""
-    return re.sub(r"\s+", " ", text.translate(_SAME))
+    """The text with what may differ between two drafts made the same: spaces, marks, accents' encoding."""
+    return re.sub(r"\s+", " ", unicodedata.normalize("NFC", text).translate(_SAME))
 
 
 def same_words(kept: Passage, found: Passage) -> bool:
@@ -147,7 +148,7 @@ def _shortened(quote: str) -> str:
 
 
 def _words(text: str) -> tuple[str, ...]:
-    return tuple(_WORD.findall(text.casefold()))
+    return tuple(_WORD.findall(unicodedata.normalize("NFC", text).casefold()))
 
 
 def _in_common(ours: Sequence[str], theirs: Sequence[str]) -> int:

@@ -27,7 +27,10 @@ def proofkit_run(
     )
 
 
-@pytest.mark.parametrize("arguments", [["--help"], ["check", "--help"], ["--version"]])
+@pytest.mark.parametrize(
+    "arguments",
+    [["--help"], ["check", "--help"], ["stet", "--help"], ["begin", "--help"], ["--version"]],
+)
 def test_help_waits_for_no_library(arguments: list[str]) -> None:
     ask = f"import atexit; atexit.register(lambda: print([m for m in {HEAVY} if m in sys.modules])); run()"
     result = proofkit_run(*arguments, before=ask)

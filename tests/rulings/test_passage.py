@@ -1,5 +1,7 @@
 from __future__ import annotations
 
+import unicodedata
+
 import pytest
 
 from proofkit.book import Span
@@ -59,6 +61,15 @@ def test_curly_marks_and_spaces_make_no_difference() -> None:
     found = passage_at(("it was don’t\ndo again and again",), Span(page=1, start=7, end=15))
     assert kept is not None
     assert alike(kept, found)
+
+
+def test_an_accent_is_the_same_however_it_is_encoded() -> None:
+    kept = passage_in("Then Zoë ate the ›crêpe‹ with Zoë")
+    text = unicodedata.normalize("NFD", "Then Zoë ate the crêpe with Zoë")
+    found = passage_at((text,), Span(page=1, start=18, end=24))
+    assert kept is not None
+    assert kept.quote == found.quote
+    assert likeness(kept, found) == 1
 
 
 def test_other_words_at_fault_or_other_surroundings_are_another_place() -> None:
