@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import difflib
 import sys
-from collections.abc import Sequence
+from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -67,14 +67,24 @@ def _asked(request: Request) -> Request:
     if title is None:
         title = _answer("What is the book called? (Enter: leave it open) ")
     if band is None:
-        band = _one_of("Whom is it for?", band_names(), USUAL_AGE_BAND)
+        band = _one_of("Whom is it for?", _bands_with_ages(), USUAL_AGE_BAND)
     if english is None:
-        english = _one_of("Which English is it in?", [str(each) for each in EnglishAsked], AUTO)
+        told = {each.value: each.value for each in EnglishAsked}
+        told[AUTO] = f"{AUTO}: to be found out from each manuscript"
+        english = _one_of("Which English is it in?", told, AUTO)
     return Request(folder=request.folder, title=title, age_band=band, english=english)
 
 
-def _one_of(question: str, answers: Sequence[str], usual: str) -> str:
-    prompt = f"{question} {', '.join(answers)} (Enter: {usual}) "
+def _bands_with_ages() -> dict[str, str]:
+    """What is said of each age band in the question."""
+    bands = [band_named(name) for name in band_names()]
+    return {band.name: f"{band.name}, {band.youngest} to {band.oldest}" for band in bands}
+
+
+def _one_of(question: str, answers: Mapping[str, str], usual: str) -> str:
+    """The answer chosen, by its name or the beginning of it; ``answers`` has what is said of each."""
+    print(question, *(f"  {told}" for told in answers.values()), sep="\n")
+    prompt = f"(Enter: {usual}) "
     while True:
         answer = _answer(prompt).lower()
         if not answer:

@@ -114,12 +114,18 @@ def test_what_cannot_be_is_said_and_nothing_is_written(
     assert not (tmp_path / "proofkit.toml").exists()
 
 
-def test_in_a_window_what_is_not_given_is_asked_for(tmp_path: Path, answering: Answering) -> None:
+def test_in_a_window_what_is_not_given_is_asked_for(
+    tmp_path: Path, answering: Answering, capsys: pytest.CaptureFixture[str]
+) -> None:
     questions = answering(" The Goose ", "sausage", "chap", "")
     assert begin_book(Request(folder=tmp_path)) is Exit.CLEAN
     found = settings_for(tmp_path / "goose.docx", Choices())
     assert (found.title, found.english, found.age_band) == ("The Goose", None, "chapter")
-    assert [question.split()[0] for question in questions] == ["What", "Whom", "Whom", "Which"]
+    assert len(questions) == 4
+    out = capsys.readouterr().out
+    assert "Whom is it for?\n  board, 0 to 3\n  picture, 3 to 6\n" in out
+    assert "“sausage” is none of these." in out
+    assert out.index("Whom") < out.index("Which English")
 
 
 def test_what_is_given_is_not_asked_for(tmp_path: Path, answering: Answering) -> None:
