@@ -20,6 +20,7 @@ _OPENING = ("“", "‘", "«", "(", "[")
 _WORD_BEFORE = re.compile(r"\w+$")
 _WORD_AFTER = re.compile(r"\w+")
 _NEAR = 30  # characters
+_STUTTER = 3  # letters that are said before the word is out
 ONE_SIDED = "a space on one side"
 
 
@@ -89,4 +90,5 @@ def _inside_word(prose: str, match: re.Match[str]) -> bool:
         return False
     if match["rule"] == "–" and before[0][0].isupper() and after[0][0].isupper():
         return True
-    return match["rule"] != "--" and after[0].lower().startswith(before[0].lower())
+    stutter = len(before[0]) <= _STUTTER and after[0].lower().startswith(before[0].lower())
+    return stutter and match["rule"] != "--"
