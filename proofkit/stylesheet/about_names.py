@@ -10,16 +10,22 @@ from proofkit.book import Span
 from proofkit.habits.names import Named
 from proofkit.stylesheet.ground import Ground
 from proofkit.stylesheet.sheet import Basis, Row
+from proofkit.words.reporting import SAYING
 from proofkit.words.titles import KIN_NAMES, TITLES
 from proofkit.words.vocabulary import opens_sentence
 
 _OWNER = r"(?:an?|the|his|her|its|my|your|our|their)"
+_SPEECH = SAYING - {"called"}  # a boat called Saltwind says nothing
+_SIZES = {"little", "old"}  # any noun may have these
 _LEANS = ("compound", "nmod", "appos")
 # A small kite called Red.
 _CALLED = re.compile(
     rf"\b(?i:{_OWNER}) (?:[a-z]+ ){{0,3}}?(?P<noun>[a-z]+),? (?:was )?(?:called|named) \Z"
 )
 _WITH_OWNER = re.compile(rf"\b(?P<owner>(?i:{_OWNER}|[A-Z][a-z]+['’]s)) \Z")
+# “Pip, come here!”
+_SPOKEN_TO = re.compile(r"[“\"‘']\Z")
+_OFTEN = 5  # whoever is named so often is somebody
 _REACH = 60  # characters before a name that are looked at
 
 
@@ -33,14 +39,44 @@ def what_it_is(ground: Ground, one: Named) -> str:
     return ""
 
 
+def is_shown(ground: Ground, one: Named) -> bool:
+    """Whether the book shows somebody in the name: by a title, a deed, a pronoun, a word for what it is.
+
+    Egypt on a postcard, or Mathematics on a timetable, does nothing.
+    """
+    return (
+        one.name.split()[0].lower().strip(".") in TITLES | KIN_NAMES
+        or one.count >= _OFTEN
+        or bool(one.pronouns)
+        or bool(what_it_is(ground, one))
+        or any(_acts(ground, span) for span in one.spans)
+    )
+
+
+def _acts(ground: Ground, name: Span) -> bool:
+    """Whether the name is the subject of a verb, or is spoken to or of right beside one of speech."""
+    tokens = ground.analysis.page(name.page).tokens
+    last = bisect_left(tokens, name.end, key=lambda token: token.start) - 1
+    if last < 0:
+        return False
+    near = tokens[max(0, last - 2) : last + 2]
+    called = _SPOKEN_TO.search(_before(ground, name)) is not None
+    return (
+        tokens[last].dep in ("nsubj", "nsubjpass")
+        or called
+        or any(token.text.lower() in _SPEECH for token in near)
+    )
+
+
 def without_capital(ground: Ground, name: str) -> str:
     """How a title or a kin word of the name stands in lower case, with its owner: “the captain”; or ""."""
     first = name.split(maxsplit=1)[0].lower().strip(".")
-    use = ground.analysis.vocabulary.use(first) if first in TITLES | KIN_NAMES else None
+    ranked = first in (TITLES | KIN_NAMES) - _SIZES
+    use = ground.analysis.vocabulary.use(first) if ranked else None
     for span in use.spans if use else ():
         owner = _WITH_OWNER.search(_before(ground, span))
         written = ground.book.quote(span)
-        if owner and written.islower():
+        if owner and owner["owner"].lower() not in ("a", "an") and written.islower():
             return f"“{owner['owner'].lower()} {written}” without a capital"
     return ""
 

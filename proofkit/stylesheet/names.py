@@ -7,7 +7,7 @@ from collections.abc import Iterator, Mapping, Sequence, Set
 
 from proofkit.book import Span
 from proofkit.habits.names import Kind, Named
-from proofkit.stylesheet.about_names import kin_rows, what_it_is, without_capital
+from proofkit.stylesheet.about_names import is_shown, kin_rows, what_it_is, without_capital
 from proofkit.stylesheet.ground import Ground
 from proofkit.stylesheet.sheet import Basis, Other, Part, Row
 from proofkit.words.alike import plain
@@ -36,7 +36,10 @@ def name_rows(ground: Ground, sounds: Set[str]) -> Mapping[Part, Sequence[Row]]:
     rows: dict[Kind, list[Row]] = defaultdict(list)
     for one in sound:
         if not _is_no_name(ground, one, sounds):
-            rows[one.kind].append(_row(ground, one, slips.get(one.name, ())))
+            kind = one.kind
+            if kind is Kind.CHARACTER and not is_shown(ground, one):
+                kind = Kind.THING  # that is, among the other names
+            rows[kind].append(_row(ground, one, slips.get(one.name, ())))
     rows[Kind.CHARACTER] += kin_rows(ground)
     rows[Kind.CHARACTER] += _decided_and_absent(ground)
     return {part: sorted(rows[kind], key=_first) for kind, part in PARTS.items()}

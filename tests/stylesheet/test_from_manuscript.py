@@ -91,6 +91,18 @@ def test_a_people_of_many_is_no_character(sheet: Sheet) -> None:
     assert set(rows(made, Part.CHARACTERS)) == {"Pim"}
 
 
+def test_a_name_that_does_nothing_is_among_the_other_names(sheet: Sheet) -> None:
+    made = sheet(
+        "Captain Bell had a postcard from Egypt. The captain read it to his dog Pudding.",
+        "“Good!” said Tam. The boat was called Saltwind.",
+    )
+    people = rows(made, Part.CHARACTERS)
+    assert set(people) == {"Captain Bell", "Pudding", "Tam"}
+    assert people["Pudding"].note == "dog"
+    assert "“the captain” without a capital" in people["Captain Bell"].note
+    assert {"Egypt", "Saltwind"} <= {*rows(made, Part.PLACES), *rows(made, Part.THINGS)}
+
+
 def test_dates_times_and_numbers_stand_in_their_part(sheet: Sheet) -> None:
     made = sheet("On 3 May at 7.30 p.m. the kite flew over twelve boats and two islands.")
     assert {"dates", "numbers"} <= set(terms(made, Part.NUMBERS))
