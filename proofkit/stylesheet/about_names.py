@@ -40,16 +40,15 @@ def what_it_is(ground: Ground, one: Named) -> str:
 
 
 def is_shown(ground: Ground, one: Named) -> bool:
-    """Whether the book shows somebody in the name: by a title, a deed, a pronoun, a word for what it is.
+    """Whether the book shows somebody in the name: by a title, a deed, a pronoun, an owner.
 
-    Egypt on a postcard, or Mathematics on a timetable, does nothing.
+    Egypt on a postcard, or a boat called Saltwind, does nothing.
     """
     return (
         one.name.split()[0].lower().strip(".") in TITLES | KIN_NAMES
         or one.count >= _OFTEN
         or bool(one.pronouns)
-        or bool(what_it_is(ground, one))
-        or any(_acts(ground, span) for span in one.spans)
+        or any(_acts(ground, span) or _noun_beside(ground, span) for span in one.spans)
     )
 
 
