@@ -78,6 +78,8 @@ def _is_list(tokens: Sequence[Token], comma: int, end: int, joint: int) -> bool:
         return False
     first, second = tokens[comma - 1], tokens[end - 1]
     # A lone word that joins a noun is one too: the model takes "geese" for an adjective.
+    if second.tag == "VBG" and end == comma + 2:
+        return first.tag == tokens[joint + 1].tag == "VBG"
     if second.pos in _NOUNS or (
         first.pos in _NOUNS and second.dep == "conj" and second.pos == "ADJ"
     ):
@@ -95,14 +97,17 @@ def _are_nouns(tokens: Sequence[Token], comma: int, end: int, joint: int) -> boo
         return False
     if any(tokens[at].dep == "conj" and tokens[at].head < comma for at in range(comma + 1, end)):
         return True
-    # The model takes "a cup, a plate" for one thing said twice; three articles say that it is a list.
-    return all(_is_article(tokens[at]) for at in (comma + 1, joint + 1)) and any(
-        _is_article(token) for token in tokens[max(0, comma - _LONGEST_ITEM + 1) : comma]
-    )
+    # The model takes "a cup, a plate" for one thing said twice. Three articles say that it is a list;
+    # so do three plurals without any.
+    first = tokens[max(0, comma - _LONGEST_ITEM + 1) : comma]
+    if all(_determines(tokens[at]) for at in (comma + 1, joint + 1)):
+        return any(_determines(token) for token in first)
+    plurals = all(tokens[at].tag == "NNS" for at in (comma - 1, end - 1, third))
+    return plurals and not any(_determines(token) for token in (*first[-3:], tokens[comma + 1]))
 
 
-def _is_article(token: Token) -> bool:
-    return token.text.lower() in ("a", "an", "the")
+def _determines(token: Token) -> bool:
+    return token.pos in ("DET", "NUM") or token.tag == "PRP$"
 
 
 def _head_after(tokens: Sequence[Token], at: int) -> int | None:
