@@ -35,6 +35,8 @@ NEEDS = frozenset({Need.LANGUAGE_MODEL})
 
 _BEFORE_OWNER = frozenset(("DT", "PRP$", "JJ", "IN"))
 _GOVERNING = frozenset(("VBD", "VBZ", "VB", "VBG", "VBN", "IN", "RP", "TO"))
+_DESCRIBING = frozenset(("JJ", "CD"))
+_MOST = 4  # describing words: Tilly's nine old grey geese
 _THINGS = frozenset(("NN", "NNS"))
 # Words in s that stand before another noun as they are, and words that are no owners.
 _AS_THEY_ARE = word_set("""
@@ -44,7 +46,7 @@ backwards forwards upwards downwards besides afterwards indoors outdoors upstair
 heaps piles dozens hundreds thousands millions sets pairs kinds sorts types games arts crafts systems
 series species bus gas glass grass class cross boss dress mess brass moss christmas plus yes us
 """)
-_NOT_OWNED = word_set("today yesterday tomorrow tonight people folk everybody everyone home")
+_NOT_OWNED = word_set("today yesterday tomorrow tonight people folk everybody everyone everything nothing something home")
 # After these several may be given something, or be seen to do it (*told the boys stories, heard the dogs bark*).
 _GIVING = word_set("""
 give gives gave given giving tell tells told telling show shows showed shown bring brings brought buy bought
@@ -77,15 +79,17 @@ def _owns(page: Page, tokens: Sequence[Token], at: int) -> bool:
         return False
     if word.text.endswith("ss") or page.prose[word.end : thing.start] != " ":
         return False
-    if thing.tag == "JJ" and at + 2 < len(tokens):
-        thing = tokens[at + 2]
+    place = at + 1
+    while tokens[place].tag in _DESCRIBING and place - at < _MOST and place + 1 < len(tokens):
+        place += 1
+    thing = tokens[place]
     plain = thing.text.islower() and thing.text.isalpha() and thing.text not in _NOT_OWNED
     return plain and thing.tag in _THINGS and page.prose[thing.end : thing.end + 1] != "-"
 
 
 def _is_noun(tokens: Sequence[Token], at: int) -> bool:
     word = tokens[at]
-    described = tokens[at + 1].tag == "JJ"
+    described = tokens[at + 1].tag in _DESCRIBING
     return (
         at > 0
         and word.text.islower()
