@@ -135,10 +135,16 @@ def _words(name: str) -> Iterator[str]:
 
 def _note(ground: Ground, one: Named, short: Sequence[str]) -> str:
     """What it is, who it is called, how the same word stands where it is no name."""
-    pronouns = sorted(one.pronouns, key=lambda word: -len(one.pronouns[word]))
     called = f"also called {_listed(short)}" if short else ""
     lower = without_capital(ground, one.name)
-    return "; ".join(filter(None, (what_it_is(ground, one), " or ".join(pronouns), called, lower)))
+    return "; ".join(filter(None, (what_it_is(ground, one), _pronoun(one), called, lower)))
+
+
+def _pronoun(one: Named) -> str:
+    """The pronoun, where the book shows it more than once and no other half as often."""
+    ordered = sorted(one.pronouns, key=lambda word: -len(one.pronouns[word]))
+    counts = [len(one.pronouns[word]) for word in ordered] + [0, 0]
+    return ordered[0] if counts[0] > 1 and counts[0] >= 2 * counts[1] else ""
 
 
 def _listed(names: Sequence[str]) -> str:

@@ -82,6 +82,8 @@ def _table(sheet: StyleSheet, section: Section) -> SheetTable:
 def _heads(part: Part) -> tuple[str, ...]:
     if part in _NAMES:
         return ("name", "how", "first on", "last on", "notes")
+    if part is Part.TYPEFACES:
+        return ("matter", "form or words", "how", "first on", "notes")
     if part in _MATTERS:
         return ("matter", "form", "how", "first on", "notes")
     if part is Part.QUESTIONS:

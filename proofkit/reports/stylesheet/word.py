@@ -27,6 +27,7 @@ _NO_CHARACTERS = dict.fromkeys((0xFFFE, 0xFFFF))
 _SHARES = {
     ("name", "how", "first on", "last on", "notes"): (0.26, 0.17, 0.14, 0.14, 0.29),
     ("matter", "form", "how", "first on", "notes"): (0.24, 0.18, 0.18, 0.13, 0.27),
+    ("matter", "form or words", "how", "first on", "notes"): (0.14, 0.36, 0.17, 0.14, 0.19),
     ("word", "how", "first on", "notes"): (0.26, 0.17, 0.14, 0.43),
     ("to decide", "in the manuscript"): (0.36, 0.64),
 }

@@ -136,3 +136,13 @@ def test_the_schema_asks_for_every_field_and_knows_no_other() -> None:
 
 def test_a_file_name_that_is_no_utf_8_is_written_all_the_same() -> None:
     assert json.loads(as_json(lantern(path="b\udcffd.docx")))["path"] == "b\ufffdd.docx"
+
+
+def test_word_has_a_width_for_the_columns_of_every_part() -> None:
+    sections = tuple(Section(part=part, rows=(word("lamp", Basis.ALWAYS, 2),)) for part in Part)
+    document = Document(BytesIO(as_word(lantern(sections=sections))))
+    assert len(document.tables) == len(Part)
+    for table in document.tables:
+        assert sum(column.width or 0 for column in table.columns) == pytest.approx(
+            17 * 360000, rel=0.01
+        )
