@@ -36,7 +36,7 @@ from proofkit.settings import Settings
 NAME = "consistency/typeface-two-ways"
 NEEDS = frozenset({Need.TEXT})
 
-_SAYS = {"italics": "in italics", "marks": "in marks", "plain": "without italics or marks"}
+_SAYS = {"italics": "in italics", "marks": "in marks", "plain": "in plain type"}
 _ONE = {"thoughts": "a thought", "sounds": "a sound", "titles": "a title"}
 _MOSTLY = 2  # times as often
 
@@ -68,7 +68,7 @@ def _rows(
         return
     odd.sort(key=lambda place: place[0])
     first, dress, norm = odd[0]
-    usual = "your style sheet has them" if norm.decided else "elsewhere they stand"
+    usual = "your style sheet has them" if norm.decided else "elsewhere"
     times = "" if norm.decided else f" ({norm.elsewhere})"
     yield issue_at(
         book,

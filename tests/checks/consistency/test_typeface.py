@@ -31,7 +31,7 @@ def test_a_thought_that_is_not_in_italics(tmp_path: Path) -> None:
         tmp_path,
         "*Why me?* thought Pip. *Why now?* he wondered.",
         "“Why here?” thought Pip. He thought, *It is late.*",
-    ) == [("Why here", "a thought in marks; elsewhere they stand in italics (3 times)")]
+    ) == [("Why here", "a thought in marks; elsewhere in italics (3 times)")]
 
 
 def test_a_sound_that_is_not_in_italics(tmp_path: Path) -> None:
@@ -39,7 +39,7 @@ def test_a_sound_that_is_not_in_italics(tmp_path: Path) -> None:
         tmp_path,
         "*Splash!* In went the duck. *Plop!* In went the frog.",
         "*Boom!* That was the thunder. Then it was quiet. Crash! That was the gate.",
-    ) == [("Crash", "a sound without italics or marks; elsewhere they stand in italics (3 times)")]
+    ) == [("Crash", "a sound in plain type; elsewhere in italics (3 times)")]
 
 
 def test_a_ship_that_is_not_in_italics(tmp_path: Path) -> None:
@@ -47,9 +47,7 @@ def test_a_ship_that_is_not_in_italics(tmp_path: Path) -> None:
         tmp_path,
         "The captain of the *Merry Whelk* was a hen. The *Merry Whelk* leaked.",
         "They pumped out the Merry Whelk and sailed on.",
-    ) == [
-        ("Merry Whelk", "a title without italics or marks; elsewhere they stand in italics (twice)")
-    ]
+    ) == [("Merry Whelk", "a title in plain type; elsewhere in italics (twice)")]
 
 
 @pytest.mark.parametrize(
