@@ -66,8 +66,8 @@ def is_echo(parts: tuple[str, ...]) -> bool:
         return False
     first, second = parts[0], parts[1]
     consonants = [re.sub(r"[aeiouy]", "", word) for word in (first, second)]
-    rhythm = bool(consonants[0]) and consonants[0] == consonants[1]
-    return first == second or rhythm or first[1:] == second[1:]
+    rhythm = bool(consonants[0]) and consonants[0] == consonants[1] and len(first) > 2
+    return first == second or rhythm or (first[1:] == second[1:] and len(first) > 2)
 
 
 def rhymes(parts: tuple[str, ...]) -> bool:

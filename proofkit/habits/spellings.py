@@ -103,7 +103,9 @@ def _is_phrase(words: str, at: int, own: PageAnalysis) -> bool:
     if "-" in words and _next_is(own, at + 2 * words.count("-"), frozenset({"NOUN"})):
         return False  # hyphened before a noun, as it may be in every style
     if words == "make believe":
-        return not (at and own.tokens[at - 1].text.lower() in _BEFORE_VERB)
+        first = at == 0 or own.tokens[at - 1].pos == "PUNCT"
+        verb = first or own.tokens[at - 1].text.lower() in _BEFORE_VERB
+        return not verb and not _next_is(own, last, frozenset({"PRON", "SCONJ"}))
     if words == "for ever":
         return after not in ("so", "such")
     if words in ("on to", "onto"):

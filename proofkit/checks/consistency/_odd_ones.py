@@ -21,7 +21,7 @@ class Row:
     ``check``       the check's name
     ``better``      what should stand at a place, written in a form
     ``preferred``   which of several forms that are as frequent to follow
-    ``shown``       how a form is named to the author
+    ``shown``       how a form is named to the author; as a rule, as it would stand there
     ``confidence``  where the majority is plain; a little less where it is thin
     """
 
@@ -29,7 +29,7 @@ class Row:
     better: Callable[[Span, str], str]
     confidence: float
     preferred: Callable[[Sequence[str]], str] = min
-    shown: Callable[[str], str] = str
+    shown: Callable[[str], str] | None = None
 
 
 def row_of(book: Book, usage: Usage, row: Row, *, decided: str | None = None) -> Issue | None:
@@ -46,7 +46,7 @@ def row_of(book: Book, usage: Usage, row: Row, *, decided: str | None = None) ->
         first,
         check=row.check,
         tier=Tier.ERROR if plain else Tier.QUERY,
-        message=_message(usage, form, row, decided=bool(decided)),
+        message=_message(usage, first, form, row, decided=bool(decided)),
         suggestions=(row.better(first, form),),
         confidence=_DECIDED if decided else row.confidence if plain else row.confidence - 0.1,
         related=[span for span in odd if span != first],
@@ -64,11 +64,14 @@ def _first_of_tied(usage: Usage, row: Row) -> str | None:
     return row.preferred(tied) if len(tied) > 1 else None
 
 
-def _message(usage: Usage, form: str, row: Row, *, decided: bool) -> str:
+def _message(usage: Usage, place: Span, form: str, row: Row, *, decided: bool) -> str:
+    def shown(each: str) -> str:
+        return row.shown(each) if row.shown else row.better(place, each)
+
     if decided:
-        return f"your style sheet has {row.shown(form)}"
+        return f"your style sheet has {shown(form)}"
     count = usage.count(form)
     rivals = [other for other in usage.places if other != form and usage.count(other) == count]
     if rivals:
-        return f"the book has both {row.shown(form)} and {row.shown(rivals[0])}"
-    return f"elsewhere the book has {row.shown(form)} ({times(count)})"
+        return f"the book has both {shown(form)} and {shown(rivals[0])}"
+    return f"elsewhere the book has {shown(form)} ({times(count)})"

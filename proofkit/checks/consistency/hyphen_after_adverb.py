@@ -58,9 +58,7 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
     for page in book.pages:
         for match in _JOINED.finditer(page.prose):
             adverb, other = match[1].lower(), match[2].lower()
-            if adverb in _NO_ADVERB or adverb not in words or not _PARTICIPLE.search(other):
-                continue
-            if other not in words:
+            if not _is_adverb(adverb, words) or not _PARTICIPLE.search(other) or other not in words:
                 continue
             yield issue_at(
                 book,
@@ -71,3 +69,14 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
                 suggestions=(f"{match[1]} {match[2]}",),
                 confidence=0.7,
             )
+
+
+def _is_adverb(word: str, words: frozenset[str]) -> bool:
+    """Whether the word is made of an adjective: nicely, prettily, gently, fully; not mealy, jelly."""
+    stem = word[:-2]
+    made_of = {stem, stem + "e", stem + "le", stem.removesuffix("al")}
+    if stem.endswith("l"):
+        made_of.add(stem + "l")
+    if stem.endswith("i"):
+        made_of = {stem[:-1] + "y"}
+    return word in words and word not in _NO_ADVERB and bool(made_of & words)
