@@ -75,6 +75,7 @@ _MODULES: tuple[str, ...] = (
     "grammar.counted_noun",
     "grammar.double_negative",
     "grammar.extra_word",
+    "grammar.lost_word",
     "grammar.missing_article",
     "grammar.missing_the",
     "grammar.missing_word",
