@@ -8,8 +8,8 @@ from dataclasses import dataclass
 
 from proofkit.analysis import Analysis, PageAnalysis
 from proofkit.book import Book
-from proofkit.habits._name_tokens import token_at
 from proofkit.habits.mentions import Mention
+from proofkit.habits.tokens import token_at
 from proofkit.words.lists import word_set
 from proofkit.words.people import pronoun_of
 from proofkit.words.place_words import FEATURES

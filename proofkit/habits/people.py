@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from proofkit.analysis import Analysis, PageAnalysis, Token
 from proofkit.book import Book, Page, Span
-from proofkit.habits._name_tokens import token_at
+from proofkit.habits.tokens import token_at
 from proofkit.words.people import OWN, pronoun_of
 from proofkit.words.quotations import quotations_of
 

@@ -48,13 +48,19 @@ def similar(names: Iterable[Use]) -> Iterator[tuple[Use, Use]]:
                     yield one, other
 
 
-def likelihood(book: Book, seldom: Use, usual: Use, words: Dictionary) -> float:
-    """The share of such pairs that are one name misspelt; 0 where nothing speaks for it."""
+def likelihood(
+    book: Book, seldom: Use, usual: Use, words: Dictionary, *, decided: bool = False
+) -> float:
+    """The share of such pairs that are one name misspelt; 0 where nothing speaks for it.
+
+    ``decided``: the author has decided on ``usual``, which then may be the rarer one.
+    """
     if _are_together(book, seldom, usual) or _is_shout(usual):
         return 0.0
     if same_but_for_accents(seldom.word, usual.word):
         return 0.85
-    if usual.count < max(2, _SEVERAL * seldom.count - 1) or _is_made_of(seldom.word, usual.word):
+    often = decided or usual.count >= max(2, _SEVERAL * seldom.count - 1)
+    if not often or _is_made_of(seldom.word, usual.word):
         return 0.0
     if _is_one_of_many(seldom.word, usual.word, words) or _is_broken_off(book, seldom, usual):
         return 0.0

@@ -58,7 +58,7 @@ def left_edge(page: PageAnalysis, at: int) -> Edge:
             return Edge.THE
         if word in POSSESSIVES or tokens[place].tag == "POS":
             return Edge.OWNED
-        if word in _DETERMINERS:
+        if word in _DETERMINERS and tokens[place].pos != "SCONJ":
             return Edge.DETERMINED
     return Edge.DESCRIBED if described else Edge.BARE
 

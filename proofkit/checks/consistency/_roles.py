@@ -16,14 +16,15 @@ from proofkit.words.vocabulary import opens_sentence
 _HYPHENS = ("-", "‑")
 _SINGULAR_VERBS = frozenset({"was", "is", "has", "isn't", "wasn't"})
 _RAREST_COMMON_NOUN = 2.5
-_NEVER_A_ROLE = word_set(
+_KINDS = ("kind", "sort", "type", "bit", "piece")
+NEVER_A_ROLE = word_set(
     """
     god lord heaven sun moon earth north south east west mother father
     """
 )
 
 # Bare in lower case these are common nouns all the same: snow fell, the smell of honey.
-_MASSES = word_set(
+MASSES = word_set(
     """
     school church town bed home court class camp college market sea prison hospital work play
     breakfast lunch dinner supper
@@ -64,8 +65,8 @@ def role_uses(book: Book, analysis: Analysis) -> Mapping[str, RoleUses]:
         for use in analysis.vocabulary.uses.values()
         if use.capitals_inside
         and not _is_plural(use.word)
-        and use.word not in _NEVER_A_ROLE
-        and use.word not in _MASSES
+        and use.word not in NEVER_A_ROLE
+        and use.word not in MASSES
         and zipf(use.word) >= _RAREST_COMMON_NOUN
     }
     uses: dict[str, RoleUses] = defaultdict(RoleUses)
@@ -76,6 +77,16 @@ def role_uses(book: Book, analysis: Analysis) -> Mapping[str, RoleUses]:
             if word in words and not (token.text.isupper() and len(token.text) > 1):
                 _count(uses[word], page, own, at)
     return uses
+
+
+def stands_alone(own: PageAnalysis, at: int) -> bool:
+    """Whether the noun has no article, owner or adjective, and describes no other: Crow flew off."""
+    joined = joined_before(own, at)
+    return (
+        left_edge(own, at) is Edge.BARE
+        and not _is_part_of_a_longer_name(own, at)
+        and (joined is None or own.tokens[joined].text[0].isupper())
+    )
 
 
 def _is_plural(word: str) -> bool:
@@ -145,6 +156,8 @@ def _does_a_nouns_work(own: PageAnalysis, at: int) -> bool:
     if _is_subject(own, at):
         return True
     if token.pos not in ("NOUN", "PROPN") or token.tag in ("NNS", "NNPS"):
+        return False
+    if at > 1 and own.tokens[at - 1].text == "of" and own.tokens[at - 2].lemma in _KINDS:
         return False
     return token.dep in ("nsubj", "dobj", "pobj", "dative") and joined_before(own, at) is None
 

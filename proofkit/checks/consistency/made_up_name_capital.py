@@ -31,13 +31,16 @@ from proofkit.habits.mentions import mentions_of
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
 from proofkit.words.dictionary import Dictionary, dialect, dictionary
+from proofkit.words.frequency import zipf
 from proofkit.words.lists import word_set
+from proofkit.words.titles import TITLES
 from proofkit.words.vocabulary import opens_sentence
 
 NAME = "consistency/made-up-name-capital"
 NEEDS = frozenset({Need.TEXT})
 
 _PLAINLY = 2
+_COMMONEST = 6.0  # was, had, said: no name ends so
 # Once with capitals and once without shows nothing; and many a phrase has them once for emphasis.
 _CAPITALS = 2
 _LOWER = 3
@@ -71,7 +74,7 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
 
 def _is_phrase(phrase: str) -> bool:
     words = phrase.split()
-    return len(words) > 1 and words[0] not in _OPENERS
+    return len(words) > 1 and words[0] not in _OPENERS and zipf(words[-1]) < _COMMONEST
 
 
 def _is_invented(word: str, known: Dictionary) -> bool:
@@ -98,7 +101,8 @@ def _alike_placed(book: Book, places: Iterable[Span]) -> Forms:
     for span in places:
         prose, form = book.page(span.page).prose, book.quote(span)
         before = _before(prose[max(0, span.start - _EARSHOT) : span.start])
-        if before is not None and not form.isupper() and not opens_sentence(prose, span.start):
+        opens = opens_sentence(prose, span.start)
+        if before is not None and not form.isupper() and not (opens and " " not in form):
             found[before, form].append(span)
     capitals = {key: spans for key, spans in found.items() if _is_capital(key[1])}
     if not capitals:
@@ -121,17 +125,26 @@ def _is_capital(form: str) -> bool:
     return all(word[0].isupper() for word in form.split() if word.lower() not in _SMALL)
 
 
+def _only_opens(book: Book, span: Span, usual: str) -> bool:
+    """Whether the place differs by nothing but the capital that the sentence asks for."""
+    form = book.quote(span)
+    opens = opens_sentence(book.page(span.page).prose, span.start)
+    return opens and form[1:] == usual[1:]
+
+
 def _issue(book: Book, forms: Forms, decided: str | None) -> Iterator[Issue]:
     if not forms or (len(forms) == 1 and decided in (None, *forms)):
         return
     usual = decided or max(forms, key=lambda form: (len(forms[form]), form[0].isupper()))
     count = len(forms.get(usual, ()))
     least = _CAPITALS if usual[0].isupper() else _LOWER
-    if decided is None and count < least:
+    if decided is None and (count < least or usual.split()[0].strip(".") in TITLES):
         return
-    first, *others = sorted(
-        span for form, spans in forms.items() if form != usual for span in spans
-    )
+    odd = [s for form, spans in forms.items() if form != usual for s in spans]
+    odd = sorted(span for span in odd if not _only_opens(book, span, usual))
+    if not odd:
+        return
+    first, *others = odd
     plain = decided is not None or count >= _PLAINLY * (len(others) + 1)
     times = "once" if count == 1 else f"{count} times"
     yield issue_at(

@@ -53,7 +53,9 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
             usual.word in decided or _is_surely_a_name(usual, seldom, words)
         ):
             continue
-        found = (likelihood(book, seldom, usual, words), usual.count, seldom, usual)
+        ruled = usual.word in decided
+        likely = likelihood(book, seldom, usual, words, decided=ruled)
+        found = (likely, usual.count, seldom, usual)
         if found[0] and found[:2] > best.get(seldom.word, (0.0, 0))[:2]:
             best[seldom.word] = found
     for confidence, _, seldom, usual in best.values():

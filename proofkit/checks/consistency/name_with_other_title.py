@@ -41,10 +41,11 @@ _TITLED = re.compile(
 )
 _FORMAL = frozenset({"Mr", "Mrs", "Miss", "Ms", "Dr", "Doctor", "Professor"})
 _FAMILY_NAMES = _FORMAL | {"Captain", "Farmer", "Lord", "Lady", "Sir"}
-_OFTEN = 3
+_OFTEN = 2
 _TIMES = 3
 _MOST = 2
-_NAMED_AFTER = re.compile(r"(?:[A-Z][\w'’.]*|\b(?:the|a|an|old|little|this|that)) $")
+_NAMED_AFTER = re.compile(r"(?:[A-Z][\w'’.]*|\b(?:the|a|an|old|little|this|that)) \Z")
+_BEFORE = 20  # characters
 Titled = Mapping[str, tuple[Span, ...]]
 
 
@@ -59,12 +60,12 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
             if title != usual and _is_slip(len(spans), count) and _can_be_one(usual, title):
                 yield _issue(book, spans, book.quote(titled[usual][0]), count, 0.5)
         bare = _bare(book, name, titled)
-        if usual in _FORMAL and len(bare) == 1 and count >= _TIMES + 2:
+        if usual in _FORMAL and len(bare) == 1 and count >= _TIMES:
             yield _issue(book, bare, book.quote(titled[usual][0]), count, 0.4)
 
 
 def _is_slip(seldom: int, usual: int) -> bool:
-    return seldom <= _MOST and usual >= _TIMES * seldom
+    return seldom <= _MOST and usual >= 2 * seldom
 
 
 def _names(book: Book) -> dict[str, Titled]:
@@ -95,9 +96,7 @@ def _bare(book: Book, name: str, titled: Titled) -> tuple[Span, ...]:
         for page in book.pages
         for match in alone.finditer(page.prose)
         if (page.number, match.end()) not in covered
-        and not re.search(
-            r"[A-Z][\w'’.]* $", page.prose[max(0, match.start() - 20) : match.start()]
-        )
+        and not _NAMED_AFTER.search(page.prose, max(0, match.start() - _BEFORE), match.start())
         and not quotations.speaks(page.number, match.start())
     )
 

@@ -21,32 +21,100 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from proofkit.analysis import Analysis
-from proofkit.book import Book
+from proofkit.analysis import Analysis, PageAnalysis
+from proofkit.book import Book, Span
 from proofkit.checks.check import Need
-from proofkit.checks.consistency._roles import role_uses
+from proofkit.checks.consistency._roles import MASSES, NEVER_A_ROLE, role_uses, stands_alone
+from proofkit.habits.tokens import token_at
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
+from proofkit.words.reporting import SAYING
+from proofkit.words.vocabulary import Use
 
 NAME = "consistency/role-as-name"
 NEEDS = frozenset({Need.LANGUAGE_MODEL})
 
 _TIMES_A_NAME = 3
+_TIMES_IN_SENTENCES = 2
+_SELDOM = 2
+_TITLES = ("mr", "mrs", "miss", "ms", "dr")
+_OPEN = ("NOUN", "PROPN", "VERB", "ADJ")
+_BEFORE_A_KIND = ("of", "as", "be", "been", "is", "was", "than", "like", "become", "became")
+_NOUNS = ("NOUN", "PROPN")
 
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
     """One issue for each place: the book has the word as a name at least three times as often."""
+    found: set[Span] = set()
     for uses in role_uses(book, analysis).values():
         if not uses.bare_capital or uses.as_name < _TIMES_A_NAME * max(1, len(uses.bare_lower)):
             continue
         for span in uses.bare_lower:
-            name = book.quote(span).capitalize()
-            yield issue_at(
-                book,
-                span,
-                check=NAME,
-                tier=Tier.ERROR,
-                message=f"elsewhere {name} is a name ({uses.as_name} times)",
-                suggestions=(name,),
-                confidence=0.75,
-            )
+            found.add(span)
+            yield _issue(book, span, uses.as_name, 0.75)
+    decided = {name.lower() for name in settings.style.names}
+    for use in analysis.vocabulary.uses.values():
+        for span in _left_out(book, analysis, use, decided=use.word in decided):
+            if span not in found:
+                yield _issue(book, span, use.count - use.lower, 0.65)
+
+
+def _issue(book: Book, span: Span, count: int, confidence: float) -> Issue:
+    name = book.quote(span).capitalize()
+    return issue_at(
+        book,
+        span,
+        check=NAME,
+        tier=Tier.ERROR,
+        message=f"elsewhere {name} is a name ({count} times)",
+        suggestions=(name,),
+        confidence=confidence,
+    )
+
+
+def _left_out(book: Book, analysis: Analysis, use: Use, *, decided: bool) -> Iterator[Span]:
+    """Where a word that is a name all through the book stands in lower case, and as bare as a name."""
+    if use.lower > _SELDOM or not (decided or _is_a_name(book, analysis, use)):
+        return
+    for span in use.spans:
+        if book.quote(span) == use.word:
+            own = analysis.page(span.page)
+            at = token_at(own, span.end)
+            if at is not None and _does_a_names_work(own, at):
+                yield span
+
+
+def _is_a_name(book: Book, analysis: Analysis, use: Use) -> bool:
+    """Far more often with a capital than without, and not after "the", as a role would be."""
+    capitals = [span for span in use.spans if book.quote(span)[0].isupper()]
+    often = _TIMES_IN_SENTENCES if use.capitals_inside > 1 else _TIMES_A_NAME
+    if not use.lower or len(capitals) < often * use.lower or use.word in MASSES | NEVER_A_ROLE:
+        return False
+    if not use.capitals_inside and sum(_acts(analysis, s) for s in capitals) < _TIMES_A_NAME:
+        return False
+    articles = sum(_article_before(book, span) for span in capitals)
+    return _TIMES_A_NAME * articles <= len(capitals)
+
+
+def _article_before(book: Book, span: Span) -> bool:
+    before = book.page(span.page).prose[max(0, span.start - 4) : span.start].lower()
+    return before.endswith(("the ", " a ", " an "))
+
+
+def _acts(analysis: Analysis, span: Span) -> bool:
+    """Whether the word there is the subject of a verb that is no form of be."""
+    own = analysis.page(span.page)
+    at = token_at(own, span.end)
+    if at is None or own.tokens[at].pos not in _NOUNS:
+        return False
+    return own.tokens[at].dep == "nsubj" and own.tokens[own.tokens[at].head].pos == "VERB"
+
+
+def _does_a_names_work(own: PageAnalysis, at: int) -> bool:
+    token = own.tokens[at]
+    before = own.tokens[at - 1].text.lower().rstrip(".") if at else ""
+    if before in _TITLES or (before in SAYING and token.pos in _OPEN):
+        return True
+    many = token.tag in ("NNS", "NNPS") and token.text.endswith("s")
+    noun = token.pos in _NOUNS and not many and before not in _BEFORE_A_KIND
+    return noun and stands_alone(own, at)

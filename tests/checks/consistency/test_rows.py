@@ -10,9 +10,9 @@ from proofkit.checks.consistency import (
     title_without_capital,
     word_beside_name,
 )
-from proofkit.words.alike import alike, sounds_alike
 from proofkit.issue import Tier
 from proofkit.settings import English, Settings
+from proofkit.words.alike import alike, sounds_alike
 from proofkit.words.vocabulary import vocabulary_of
 from tests.marked import book_of
 
@@ -22,7 +22,9 @@ def analysis_of(book: Book) -> Analysis:
 
 
 def test_marks_are_one_row_with_all_other_places() -> None:
-    book = book_of("“Oh!” “Ah!” “Eh?” “Mm.” “Ha.”", 'He said "not before the goose is here".', "“Yes.”")
+    book = book_of(
+        "“Oh!” “Ah!” “Eh?” “Mm.” “Ha.”", 'He said "not before the goose is here".', "“Yes.”"
+    )
     (issue,) = marks_curly_and_straight.find(book, analysis_of(book), Settings())
     assert issue.suggestions == ("“",)
     assert [book.quote(span) for span in issue.related] == ['"']
