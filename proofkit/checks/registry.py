@@ -8,6 +8,7 @@ from proofkit.checks.check import Check
 
 _MODULES: tuple[str, ...] = (
     "address.name_in_address",
+    "capitals.capital_inside_sentence",
     "capitals.lower_case_i",
     "capitals.name_without_capital",
     "commas.after_yes_or_no",

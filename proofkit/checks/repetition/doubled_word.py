@@ -89,6 +89,8 @@ def _wrong(first: str, second: str) -> bool:
     """Whether the word is one that may not stand twice, and is no letter, sound or name."""
     if first in ("Then", "Even", "Just", "Once", "Before", "After"):
         return second == first.lower()
+    if first in ("May", "Will") and second.islower():
+        return False  # somebody's name
     if first.lower() in NEVER_TWICE:
         return first == second or not (second[0].isupper() and first.islower())
     return first == second and _PAST.fullmatch(first) is not None
