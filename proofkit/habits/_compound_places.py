@@ -190,7 +190,9 @@ class _Finder:
         if last + 1 >= len(tokens) or tokens[last + 1].start - tokens[last].end != 1:
             return False
         after = tokens[last + 1]
-        return after.tag in ("NN", "NNS") or (after.pos == "ADJ" and self._is_before_noun(last + 1))
+        # The model may take a word in lower case for a name.
+        noun = after.tag in ("NN", "NNS") or (after.pos == "PROPN" and after.text.islower())
+        return noun or (after.pos == "ADJ" and self._is_before_noun(last + 1))
 
     def _is_open(self, run: list[re.Match[str]], starts: Mapping[int, int]) -> bool:
         """Whether the words of ``run``, with single spaces between them, are one compound."""
@@ -212,7 +214,7 @@ class _Finder:
         if words[0] in _PREFIXES and len(words) == 2:
             return words[0] in ("re", "co", "non", "anti", "pre", "semi", "ultra")
         if words in _GREETINGS:
-            return not self._after_determiner(first)
+            return not self._after_determiner(first) and not self._goes_on(first + 1)
         if len(words) > 2:
             return self._after_determiner(first)
         return self._describes(words, first) or self._is_noun(words, tokens, first)
@@ -238,6 +240,11 @@ class _Finder:
             and self._is_before_noun(first + 1)
             and self._after_determiner(first)
         )
+
+    def _goes_on(self, last: int) -> bool:
+        """Whether the words are no greeting but a noun: "good night for owls"."""
+        after = self.own.tokens[last + 1] if last + 1 < len(self.own.tokens) else None
+        return after is not None and after.pos == "ADP" and after.text.lower() != "to"
 
     def _after_determiner(self, at: int) -> bool:
         """Whether an article, an owner or a describing word stands before."""

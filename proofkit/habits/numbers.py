@@ -33,7 +33,7 @@ _LABELLED = word_set(
     """
     number numbers no no. nos. page pages p. pp. chapter room bus route platform flat house apartment
     door gate act scene part book volume level stage row seat line grade year class channel track lane
-    bay size step figure fig. age aged at by until till before after past to since turned nearly almost
+    bay day night week size step figure fig. age aged at by until till before after past to since turned nearly almost
     am i'm i’m is he's he’s she's she’s was january february march april may june july august september
     october november december minus plus times than
     """
@@ -42,7 +42,7 @@ _LABELLED = word_set(
 _MEASURED = word_set(
     """
     o’clock o'clock am pm a.m p.m year-old year-olds january february march april june july august
-    september october november december kg g km m cm mm ft in lb lbs oz mph ml l kilometres kilometers
+    september october november december kg g km m cm mm ft in lb lbs oz mph ml l kilo kilos kilograms grams litres liters kilometres kilometers
     metres meters centimetres centimeters degrees percent per p pence pounds dollars cents euros rand
     plus minus times and or to past squared nil all
     """

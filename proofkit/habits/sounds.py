@@ -76,7 +76,7 @@ class _Finder:
             joined = _joined(match[0])
             if joined in self.chains and not self._is_named(match[0]):
                 yield joined, match
-            elif self._is_sound(match[0]):
+            elif self._is_sound(match[0]) and not _is_row(match[0]):
                 yield sound_key(match[0]), match
         for match in _open_chains(page, self.chains):
             yield _joined(match[0]), match
@@ -98,6 +98,12 @@ class _Finder:
         if sound_key(lower) in sound_keys():
             return drawn or lower not in self.known.words or zipf(lower) < _RARE
         return drawn and not _is_drawn_word(lower, self.known)
+
+
+def _is_row(word: str) -> bool:
+    """Whether sounds stand in a row with hyphens: zzz-zzz-zzz; not ka-boom, a-choo."""
+    first, hyphen, others = word.replace("‑", "-").partition("-")
+    return bool(hyphen) and ("-" in others or sound_key(first) in sound_keys() or is_felt(first))
 
 
 def _is_drawn_word(lower: str, known: Dictionary) -> bool:

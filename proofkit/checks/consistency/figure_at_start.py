@@ -27,6 +27,7 @@ from collections.abc import Iterator
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Span
 from proofkit.checks.check import Need
+from proofkit.habits import numbers
 from proofkit.habits._number_words import cardinal
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
@@ -36,6 +37,8 @@ NAME = "consistency/figure-at-start"
 NEEDS = frozenset({Need.TEXT})
 
 _HABIT = 3
+# Where the book has no number in words beside them, two tell as much.
+_HABIT_WITHOUT_WORDS = 2
 _FIGURE = re.compile(
     r"(?<![\w£$€#.,:/+–—-])\d{1,3}(?=[ \u00a0][^\W\d_]+[ \u00a0,])"
     r"(?![ \u00a0](?:o[’']clock|[ap]\.?m\b|[A-Z]))"
@@ -46,7 +49,8 @@ _MID_SENTENCE = re.compile(r"[:;,—–-][ \u00a0]?[\"'“‘]?$")
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
     """One issue for each such sentence."""
     places = list(_places(book))
-    if len(places) >= _HABIT:
+    in_words = numbers.usage(book, analysis).count(numbers.WORDS)
+    if len(places) >= (_HABIT if in_words else _HABIT_WITHOUT_WORDS):
         return
     for span in places:
         yield issue_at(
