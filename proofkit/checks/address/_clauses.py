@@ -62,7 +62,9 @@ _YOU_ARE = re.compile(
     r"\b(?:you|i|we)(?:['’](?:re|m)| (?:are|am|were|look|feel)) (?:\w+ ){0,2}\w+$"
 )
 # "That's what we'll do": the object came first.
-_WHAT_WE_DO = re.compile(r"\b(?:what|all|everything) (?:you|we|i|he|she|they|it)\S*(?: \w+)* \w+$")
+_WHAT_WE_DO = re.compile(
+    r"\b(?:what|whatever|all|everything) (?:you|we|i|he|she|they|it)\S*(?: \w+)* \w+$"
+)
 # "I know where it is", "tell me who you are": the question inside has all it needs.
 _WHERE_IT_IS = re.compile(
     r"\b(?:where|what|who|how) (?:it|he|she|they|you|we|i)(?: (?:is|are|was|were|am|do|did|can)|['’](?:s|re))$"
@@ -73,7 +75,7 @@ _I_CANT = re.compile(
 )
 # Nor can a name be the verb that these wait for: "We may Polly", "if you want to Polly".
 _I_CAN = re.compile(
-    r"\b(?:i|you|we|they|he|she|it)(?:['’]d)?(?: \w+ly| do| always| never)? (?:can|may|will|must|should|could|would|might|shall"
+    r"^(?!as |when |if |before |until |since |while ).*\b(?:i|you|we|they|he|she|it)(?:['’]d)?(?: \w+ly| do| always| never)? (?:can|may|will|must|should|could|would|might|shall"
     r"|(?:want|wants|wanted|ought|need|needs|have|like|love) to)$"
     r"|\b(?:can|won|don|couldn|wouldn|shouldn|didn|mustn)['’]t(?: really)?$|\breally can['’]t$"
 )
@@ -130,7 +132,7 @@ def _ends_in_small_word(words: Sequence[str], clause: str, kind: Kind) -> bool |
         this = last in ("this", "that") and before not in DEED
         return not (girls or this or _GIVING.search(clause))
     if last in ADVERBS:
-        return True
+        return before not in DETERMINERS  # his late uncle
     if last in IN:
         return before in ENTERS or words[-3:-1] in (["let", "me"], ["let", "us"])
     if last in PARTICLES:

@@ -44,7 +44,7 @@ class SpokenTo:
 _KIN = word_set(
     """
     mother father mum mom mummy mommy mama mamma dad daddy papa grandmother grandfather grandma
-    grandpa granny gran grandad granddad nana auntie aunty
+    grandpa granny gran grandad granddad nana auntie aunty aunt uncle
     """
 )
 _TITLES = word_set(
@@ -65,7 +65,7 @@ _NOT_NAMES = word_set(
 _CAPITALS = r"[A-Z][a-z]\w*(?:['’](?!s\b)\w+)?"
 _DEAR = r"(?:dear|little|dearest|good|old|sweet|brave|clever|poor|young|precious|darling)"
 _MINE = (
-    r"(?:friends?|child|children|sons?|daughters?|dears?|king|queen|lord|lady|love|lovely|darlings?|boys?|girls?"
+    r"(?:friends?|child|children|sons?|daughters?|dears?|[Kk]ing|[Qq]ueen|[Ll]ord|[Ll]ady|love|lovely|darlings?|boys?|girls?"
     r"|ones?|brothers?|sisters?|people|prince|princess|lad|lass|man|fellow|pet|treasure)"
 )
 _HEARERS = (
@@ -74,7 +74,7 @@ _HEARERS = (
     r"|sweetheart|dear|boys|girls|kids|lads|gentlemen|ladies)"
 )
 _CANDIDATE = re.compile(
-    rf"(?P<name>(?<![\w'’-])(?:(?:my|dear|little|old|poor) )?(?:(?:Mr|Mrs|Ms|Dr|St)\. )?{_CAPITALS}(?: {_CAPITALS}){{0,3}})(?![\w-]|['’]\w)"
+    rf"(?P<name>(?<![\w'’-])(?!My )(?:(?:my|dear|little|old|poor) )?(?:(?:Mr|Mrs|Ms|Dr|St)\. )?{_CAPITALS}(?: {_CAPITALS}){{0,3}})(?![\w-]|['’]\w)"
     rf"|\b(?P<kin>{'|'.join(sorted(_KIN))})\b(?!['’-])"
     rf"|\b(?P<mine>[Mm]y (?:{_DEAR},? )*{_MINE})\b(?!['’-])"
     rf"|\b(?P<hearers>{_HEARERS})\b(?!['’-])"
