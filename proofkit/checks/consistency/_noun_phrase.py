@@ -56,7 +56,7 @@ def left_edge(page: PageAnalysis, at: int) -> Edge:
         word = tokens[place].text.lower()
         if word in _ARTICLES:
             return Edge.THE
-        if word in POSSESSIVES or tokens[place].tag == "POS":
+        if word in POSSESSIVES or tokens[place].tag == "POS" or _owns(tokens, place):
             return Edge.OWNED
         if word in _DETERMINERS and tokens[place].pos != "SCONJ":
             return Edge.DETERMINED
@@ -85,6 +85,11 @@ def _is_describing(tokens: tuple[Token, ...], at: int) -> bool:
         and tokens[at].tag != "POS"
         and _touches(tokens[at], tokens[at + 1])
     )
+
+
+def _owns(tokens: tuple[Token, ...], at: int) -> bool:
+    """The boys' father, James' mother: the apostrophe may look like a closing mark."""
+    return at > 0 and tokens[at].text in ("'", "’") and tokens[at - 1].text.endswith("s")
 
 
 def _is_participle(tokens: tuple[Token, ...], at: int) -> bool:

@@ -97,16 +97,27 @@ def _without_anybody(
         ]
         if len(odd) > sum(trace.sex == other for trace in here):
             continue
-        for trace in odd:
-            heard = [t for t in _heard(own, trace, before, here) if t not in odd]
-            if any(t.sex == sex for t in heard):
-                continue
-            unknown = [t for t in heard if t.sex == ""]
-            near = any(t.sex == other and _is_near(t, trace) for t in heard)
-            if (near and not unknown) or (
-                not any(_is_near(t, trace) for t in unknown) and _is_held(own, trace, here, other)
-            ):
-                yield trace
+        if all(_has_nobody(own, trace, before, here, odd) for trace in odd):
+            yield from odd
+
+
+def _has_nobody(
+    own: PageAnalysis,
+    pronoun: Trace,
+    before: Sequence[Trace],
+    here: Sequence[Trace],
+    odd: Sequence[Trace],
+) -> bool:
+    """Whether nobody whom it may mean is heard of, and somebody near by is of the other kind."""
+    other = _OTHER[pronoun.sex]
+    heard = [t for t in _heard(own, pronoun, before, here) if t not in odd]
+    if any(t.sex == pronoun.sex for t in heard):
+        return False
+    unknown = [t for t in heard if t.sex == ""]
+    if not unknown:
+        return any(t.sex == other and _is_near(t, pronoun) for t in heard)
+    held = not any(_is_near(t, pronoun) for t in unknown)
+    return held and _is_held(own, pronoun, here, other)
 
 
 def _is_held(own: PageAnalysis, pronoun: Trace, here: Sequence[Trace], other: str) -> bool:
@@ -195,7 +206,7 @@ def _issue(book: Book, own: PageAnalysis, odd: Sequence[Trace], here: Sequence[T
         tier=Tier.QUERY,
         message=f"elsewhere {name} is {other}" if name else f"nobody near by is {first.sex}",
         suggestions=(in_the_other(own.tokens[first.at], other),),
-        confidence=0.65,
+        confidence=0.6,
         related=[trace.span for trace in others],
     )
 
@@ -219,6 +230,6 @@ def _his_and_its(book: Book, own: PageAnalysis, here: Sequence[Trace]) -> Iterat
                 tier=Tier.QUERY,
                 message=f"just before it is {book.quote(first.span).lower()} {part}",
                 suggestions=(in_the_other(own.tokens[trace.at], first.sex),),
-                confidence=0.65,
+                confidence=0.6,
                 related=[first.span],
             )

@@ -136,12 +136,7 @@ def _issue(book: Book, span: Span, others: list[Span], *, spoken_to: bool) -> Is
 
 def _is_a_name(page: PageAnalysis, at: int) -> bool:
     tokens = page.tokens
-    if (
-        left_edge(page, at) is not Edge.BARE
-        or _is_owned_by_many(page, at)
-        or _is_a_role(page, at)
-        or _is_a_verb(page, at)
-    ):
+    if left_edge(page, at) is not Edge.BARE or _is_a_role(page, at) or _is_a_verb(page, at):
         return False
     if (
         at + 1 < len(tokens)
@@ -150,12 +145,6 @@ def _is_a_name(page: PageAnalysis, at: int) -> bool:
     ):
         return False
     return not _is_listed(page, at) and not _starts_a_pair(page, at)
-
-
-def _is_owned_by_many(page: PageAnalysis, at: int) -> bool:
-    """The boys' father, James' mother: the apostrophe may look like a closing mark."""
-    tokens = page.tokens
-    return at > 1 and tokens[at - 1].text in ("'", "’") and tokens[at - 2].text.endswith("s")
 
 
 def _is_listed(page: PageAnalysis, at: int) -> bool:

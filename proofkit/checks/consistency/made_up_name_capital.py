@@ -102,13 +102,18 @@ def _alike_placed(book: Book, places: Iterable[Span]) -> Forms:
         prose, form = book.page(span.page).prose, book.quote(span)
         before = _before(prose[max(0, span.start - _EARSHOT) : span.start])
         opens = opens_sentence(prose, span.start)
-        if before is not None and not form.isupper() and not (opens and " " not in form):
+        if before is not None and not _is_shouted(form) and not (opens and " " not in form):
             found[before, form].append(span)
     capitals = {key: spans for key, spans in found.items() if _is_capital(key[1])}
     if not capitals:
         return {}
     usual = max(capitals, key=lambda key: len(capitals[key]))[0]
     return {form: tuple(spans) for (before, form), spans in found.items() if before == usual}
+
+
+def _is_shouted(form: str) -> bool:
+    """Whether a word of it stands in capitals throughout, as in the first words of a chapter."""
+    return any(len(word) > 1 and word.isupper() for word in form.split())
 
 
 def _before(text: str) -> str | None:

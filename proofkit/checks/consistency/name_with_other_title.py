@@ -29,8 +29,10 @@ from proofkit.book import Book, Span
 from proofkit.checks.check import Need
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
+from proofkit.words.dictionary import dictionary
 from proofkit.words.quotations import quotations_of
 from proofkit.words.titles import pronoun_of_title
+from proofkit.words.vocabulary import opens_sentence
 
 NAME = "consistency/name-with-other-title"
 NEEDS = frozenset({Need.TEXT})
@@ -51,6 +53,7 @@ Titled = Mapping[str, tuple[Span, ...]]
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
     """One issue for each name, on the title or the bareness that it has seldom."""
+    words = dictionary(analysis.english).words
     for name, titled in _names(book).items():
         usual = max(titled, key=lambda title: len(titled[title]))
         count = len(titled[usual])
@@ -59,7 +62,7 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
         for title, spans in titled.items():
             if title != usual and _is_slip(len(spans), count) and _can_be_one(usual, title):
                 yield _issue(book, spans, book.quote(titled[usual][0]), count, 0.5)
-        bare = _bare(book, name, titled)
+        bare = _bare(book, name, titled, words)
         if usual in _FORMAL and len(bare) == 1 and count >= _TIMES:
             yield _issue(book, bare, book.quote(titled[usual][0]), count, 0.4)
 
@@ -86,8 +89,11 @@ def _can_be_one(title: str, other: str) -> bool:
     return not {title, other} & _FAMILY_NAMES
 
 
-def _bare(book: Book, name: str, titled: Titled) -> tuple[Span, ...]:
-    """The name without any title before it or name beside it, in what the story tells."""
+def _bare(book: Book, name: str, titled: Titled, words: frozenset[str]) -> tuple[Span, ...]:
+    """The name without any title before it or name beside it, in what the story tells.
+
+    A name that is also a word (Mr Black) may open a sentence as that word.
+    """
     quotations = quotations_of(book)
     covered = {(span.page, span.end) for spans in titled.values() for span in spans}
     alone = re.compile(rf"(?<![\w'’-]){re.escape(name)}(?![\w-])(?! [A-Z])(?!['’]s? [A-Z])")
@@ -98,6 +104,7 @@ def _bare(book: Book, name: str, titled: Titled) -> tuple[Span, ...]:
         if (page.number, match.end()) not in covered
         and not _NAMED_AFTER.search(page.prose, max(0, match.start() - _BEFORE), match.start())
         and not quotations.speaks(page.number, match.start())
+        and not (name.lower() in words and opens_sentence(page.prose, match.start()))
     )
 
 

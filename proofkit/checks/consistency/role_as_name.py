@@ -19,6 +19,7 @@ When to let it stand
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 
 from proofkit.analysis import Analysis, PageAnalysis
@@ -29,7 +30,7 @@ from proofkit.habits.tokens import token_at
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
 from proofkit.words.reporting import SAYING
-from proofkit.words.vocabulary import Use
+from proofkit.words.vocabulary import Use, opens_sentence
 
 NAME = "consistency/role-as-name"
 NEEDS = frozenset({Need.LANGUAGE_MODEL})
@@ -37,6 +38,9 @@ NEEDS = frozenset({Need.LANGUAGE_MODEL})
 _TIMES_A_NAME = 3
 _TIMES_IN_SENTENCES = 2
 _SELDOM = 2
+_NAME_BEFORE = re.compile(r"(?<![\w'’])([A-Z][^\W\d_]*)\.?(?: of| of the)? $")
+_NAME_AFTER = re.compile(r" (?:of (?:the )?)?[A-Z]")
+_EARSHOT = 24  # characters
 _TITLES = ("mr", "mrs", "miss", "ms", "dr")
 _OPEN = ("NOUN", "PROPN", "VERB", "ADJ")
 _BEFORE_A_KIND = ("of", "as", "be", "been", "is", "was", "than", "like", "become", "became")
@@ -56,7 +60,7 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
     for use in analysis.vocabulary.uses.values():
         for span in _left_out(book, analysis, use, decided=use.word in decided):
             if span not in found:
-                yield _issue(book, span, use.count - use.lower, 0.65)
+                yield _issue(book, span, use.count - use.lower, 0.6)
 
 
 def _issue(book: Book, span: Span, count: int, confidence: float) -> Issue:
@@ -86,7 +90,11 @@ def _left_out(book: Book, analysis: Analysis, use: Use, *, decided: bool) -> Ite
 
 def _is_a_name(book: Book, analysis: Analysis, use: Use) -> bool:
     """Far more often with a capital than without, and not after "the", as a role would be."""
-    capitals = [span for span in use.spans if book.quote(span)[0].isupper()]
+    capitals = [
+        span
+        for span in use.spans
+        if book.quote(span)[0].isupper() and not _is_in_a_longer_name(book, span)
+    ]
     often = _TIMES_IN_SENTENCES if use.capitals_inside > 1 else _TIMES_A_NAME
     if not use.lower or len(capitals) < often * use.lower or use.word in MASSES | NEVER_A_ROLE:
         return False
@@ -94,6 +102,16 @@ def _is_a_name(book: Book, analysis: Analysis, use: Use) -> bool:
         return False
     articles = sum(_article_before(book, span) for span in capitals)
     return _TIMES_A_NAME * articles <= len(capitals)
+
+
+def _is_in_a_longer_name(book: Book, span: Span) -> bool:
+    """Henry Field, the Lake of Delight."""
+    prose = book.page(span.page).prose
+    before = _NAME_BEFORE.search(prose, max(0, span.start - _EARSHOT), span.start)
+    if before and before[1].lower() in _TITLES:
+        return False
+    opens = before is not None and opens_sentence(prose, before.start())
+    return (before is not None and not opens) or _NAME_AFTER.match(prose, span.end) is not None
 
 
 def _article_before(book: Book, span: Span) -> bool:
