@@ -14,6 +14,7 @@ _DASH = re.compile(r"(?P<before>[ ]?)(?P<rule>(?<![-–—―])(?:[—―]|–|-
 _RULES = {"—": "em rule", "―": "em rule", "–": "en rule", "-": "hyphen", "--": "two hyphens"}
 _MARKS = "\"'”’»)]"
 _NO_WORD = ("", "\n", ",", ".", "?", "!", ";", ":")
+_STOPS = (".", "!", "?", ":")
 _BRACKETS = ("—", "–", "-", "(", "[")
 _STRAIGHT = ('"', "'")
 _OPENING = ("“", "‘", "«", "(", "[")
@@ -50,8 +51,8 @@ def _dash(page: Page, match: re.Match[str]) -> Dash | None:
         return None
     spaced = (bool(match["before"]), bool(match["after"]))
     breaks_off = right in _NO_WORD or (right in _MARKS and not _opens(prose, match.end()))
-    if spaced == (False, True) and right.isupper():
-        return None  # two lines of verse that were joined
+    if spaced == (False, True) and (right.isupper() or left in _STOPS):
+        return None  # two lines of verse that were joined, or a dash before a new start
     if breaks_off:
         # What stands after it is no word, so only the space before it says anything.
         spaced = (spaced[0], spaced[0])
@@ -81,8 +82,8 @@ def _opens(prose: str, at: int) -> bool:
 
 
 def _inside_word(prose: str, match: re.Match[str]) -> bool:
-    """A range, a route, a stutter: no dash between words."""
-    if prose[match.start() - 1].isdigit() and prose[match.end() : match.end() + 1].isdigit():
+    """A range, a year left open, a route, a stutter: no dash between words."""
+    if prose[match.start() - 1].isdigit() and not prose[match.end() : match.end() + 1].isalpha():
         return True
     before = _WORD_BEFORE.search(prose, max(0, match.start() - _NEAR), match.start())
     after = _WORD_AFTER.match(prose, match.end())

@@ -57,4 +57,4 @@ def _is_inside(four: Sequence[Mark]) -> bool:
 
 
 def _short(inner: Sequence[Mark]) -> bool:
-    return inner[1].span.end - inner[0].span.start <= _LONG
+    return 2 < inner[1].span.end - inner[0].span.start <= _LONG
