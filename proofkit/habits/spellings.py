@@ -79,7 +79,7 @@ def _counts(
     if family.kind == "phrase":
         return at is None or _is_phrase(match[0].lower(), at, own)
     if match[0][0].isupper() and analysis.vocabulary.is_name(match[0]):
-        return family.forms[0] in _KIN
+        return family.forms[0] in _CAPITALS
     if at is None or not family.kind:
         return True
     token = own.tokens[at]
@@ -92,7 +92,9 @@ def _counts(
 
 
 # What children call their family is a name, and still one word; a cry may have its capital anywhere.
-_KIN = word_set("mum mummy mama auntie granny grandad nana hurrah hello yuck miaow")
+_CAPITALS = word_set(
+    "mum mummy mama auntie granny grandad nana hurrah hello yuck miaow whoa halloween ta-da"
+)
 
 
 def _is_phrase(words: str, at: int, own: PageAnalysis) -> bool:

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from proofkit.book import Book, Span
 from proofkit.habits.usage import Usage
 from proofkit.issue import Issue, Tier, issue_at
+from proofkit.words.vocabulary import opens_sentence
 
 # From this on the majority is plain, and the rest odd.
 _PLAIN = 2
@@ -46,7 +47,7 @@ def row_of(book: Book, usage: Usage, row: Row, *, decided: str | None = None) ->
         first,
         check=row.check,
         tier=Tier.ERROR if plain else Tier.QUERY,
-        message=_message(usage, first, form, row, decided=bool(decided)),
+        message=_message(book, usage, first, form, row, decided=bool(decided)),
         suggestions=(row.better(first, form),),
         confidence=_DECIDED if decided else row.confidence if plain else row.confidence - 0.1,
         related=[span for span in odd if span != first],
@@ -64,9 +65,15 @@ def _first_of_tied(usage: Usage, row: Row) -> str | None:
     return row.preferred(tied) if len(tied) > 1 else None
 
 
-def _message(usage: Usage, place: Span, form: str, row: Row, *, decided: bool) -> str:
+def _message(book: Book, usage: Usage, place: Span, form: str, row: Row, *, decided: bool) -> str:
     def shown(each: str) -> str:
-        return row.shown(each) if row.shown else row.better(place, each)
+        if row.shown:
+            return row.shown(each)
+        there = row.better(place, each)
+        # A capital that only opens the sentence is none of the form's own.
+        return there[:1].lower() + there[1:] if opens and each.islower() else there
+
+    opens = opens_sentence(book.page(place.page).text, place.start)
 
     if decided:
         return f"your style sheet has {shown(form)}"
