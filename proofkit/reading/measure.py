@@ -5,161 +5,229 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import accumulate
+from typing import TypedDict
 
-from proofkit.book import Book, Page, counted_words
+from proofkit.book import Book, Page
+from proofkit.reading.counts import Counter, Counts, total
+from proofkit.reading.familiar import WordList
 from proofkit.reading.formulas import (
     SMALLEST_SAMPLE,
+    SMALLEST_SMOG_SAMPLE,
+    automated_readability_index,
+    coleman_liau_grade,
+    dale_chall_cloze,
+    dale_chall_score,
     flesch_kincaid_grade,
     flesch_reading_ease,
+    gunning_fog_index,
+    smog_grade,
+    spache_grade,
 )
-from proofkit.reading.sentences import sentences
-from proofkit.reading.syllables import syllables
+from proofkit.words.vocabulary import Vocabulary, vocabulary_of
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class PageReading:
-    """The measures of one page of story.
+class Measures:
+    """The measures of a page, a spread or a book.
 
-    ``page``  its 1-based place in the book's pages
     ``mean_sentence``, ``longest_sentence``  in words; a sentence ends with its page
-    ``flesch_reading_ease``, ``flesch_kincaid_grade``  None where the page or the book has too few
-        words for a score
-    ``run``   the first and last page that the two scores belong to, where the page itself has fewer
-        than 100 words; None where they are the page's own, or there are none
+    ``off_spache``, ``off_dale_chall``  how many of a hundred words are not on the list
+    the scores from ``flesch_reading_ease`` on  by the formulas of those names; None where there are
+        too few words, or for SMOG too few sentences, to tell
     """
 
-    page: int
     words: int
     sentences: int
     mean_sentence: float
     longest_sentence: int
     syllables_per_word: float
+    off_spache: float
+    off_dale_chall: float
     flesch_reading_ease: float | None
     flesch_kincaid_grade: float | None
+    spache: float | None
+    dale_chall: float | None
+    dale_chall_cloze: float | None
+    smog: float | None
+    coleman_liau: float | None
+    ari: float | None
+    gunning_fog: float | None
+
+    def off_list(self, which: WordList) -> float:
+        """How many of a hundred words are not on the list."""
+        return self.off_spache if which is WordList.SPACHE else self.off_dale_chall
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PageReading(Measures):
+    """The measures of one page of story.
+
+    ``page``  its 1-based place in the book's pages
+    ``run``   the first and last page that the scores belong to, where the page itself has fewer than
+        100 words; None where they are the page's own, or there are none
+    """
+
+    page: int
     run: tuple[int, int] | None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class SpreadReading:
-    """How many words of story a spread has, and the places of its pages in the book."""
+class SpreadReading(Measures):
+    """The measures of one spread.
+
+    ``spread``  its number
+    ``pages``   the places of its pages in the book
+    ``run``     the first and last spread that the scores belong to, as for pages
+    """
 
     spread: int
-    words: int
     pages: tuple[int, ...]
+    run: tuple[int, int] | None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class BookReading:
+class BookReading(Measures):
     """The measures of the whole story, its pages and its spreads.
 
     Pages that carry no story (the title, the imprint) are left out; blank pages of the story are in,
     with noughts. ``spreads`` is empty where the spreads are unknown.
     """
 
+    pages: tuple[PageReading, ...]
+    spreads: tuple[SpreadReading, ...]
+
+
+class _Amounts(TypedDict):
     words: int
     sentences: int
     mean_sentence: float
     longest_sentence: int
     syllables_per_word: float
+    off_spache: float
+    off_dale_chall: float
+
+
+class _Scores(TypedDict):
     flesch_reading_ease: float | None
     flesch_kincaid_grade: float | None
-    pages: tuple[PageReading, ...]
-    spreads: tuple[SpreadReading, ...]
+    spache: float | None
+    dale_chall: float | None
+    dale_chall_cloze: float | None
+    smog: float | None
+    coleman_liau: float | None
+    ari: float | None
+    gunning_fog: float | None
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class _Counts:
-    words: int = 0
-    sentences: int = 0
-    syllables: int = 0
-    longest: int = 0
+def measure(book: Book, vocabulary: Vocabulary | None = None) -> BookReading:
+    """All measures of the book's story; ``vocabulary``, if at hand, saves finding its names again.
 
-    @property
-    def mean_sentence(self) -> float:
-        return self.words / self.sentences if self.sentences else 0.0
-
-    @property
-    def syllables_per_word(self) -> float:
-        return self.syllables / self.words if self.words else 0.0
-
-    @property
-    def ease(self) -> float | None:
-        if self.words < SMALLEST_SAMPLE:
-            return None
-        return flesch_reading_ease(
-            words=self.words, sentences=self.sentences, syllables=self.syllables
-        )
-
-    @property
-    def grade(self) -> float | None:
-        if self.words < SMALLEST_SAMPLE:
-            return None
-        return flesch_kincaid_grade(
-            words=self.words, sentences=self.sentences, syllables=self.syllables
-        )
-
-
-def measure(book: Book) -> BookReading:
-    """All measures of the book's story.
-
-    The formulas are made for 100 words and more. A shorter page is given the score of the smallest
+    The formulas are made for 100 words and more. A shorter page is given the scores of the smallest
     run of whole pages around it that has 100 words, the one that leaves it nearest to the middle; a
-    book of fewer has no score.
+    spread likewise those of a run of spreads; a book of fewer has none.
     """
+    names = (use.word for use in (vocabulary or vocabulary_of(book)).names)
+    counter = Counter(names=frozenset(names))
     pages = book.story_pages
-    counts = [_counts(page.prose) for page in pages]
-    whole = _sum(counts)
-    so_far = [0, *accumulate(page.words for page in counts)]
+    counts = [counter.count(page.prose) for page in pages]
+    whole = total(counts)
     return BookReading(
-        words=whole.words,
-        sentences=whole.sentences,
-        mean_sentence=whole.mean_sentence,
-        longest_sentence=whole.longest,
-        syllables_per_word=whole.syllables_per_word,
-        flesch_reading_ease=whole.ease,
-        flesch_kincaid_grade=whole.grade,
-        pages=tuple(_page_reading(pages, counts, so_far, at) for at in range(len(pages))),
-        spreads=tuple(_spread_reading(pages, counts, spread) for spread in book.spreads),
+        pages=tuple(_page_readings(pages, counts)),
+        spreads=tuple(_spread_readings(book, pages, counts)),
+        **_amounts(whole),
+        **_scores(whole),
     )
 
 
-def _counts(prose: str) -> _Counts:
-    words = beats = spoken = longest = 0
-    for start, end in sentences(prose):
-        beats_of_words = [syllables(word.group()) for word in counted_words(prose[start:end])]
-        words += len(beats_of_words)
-        beats += sum(beats_of_words)
-        longest = max(longest, len(beats_of_words))
-        spoken += 1
-    return _Counts(words=words, sentences=spoken, syllables=beats, longest=longest)
+def _page_readings(pages: Sequence[Page], counts: Sequence[Counts]) -> list[PageReading]:
+    return [
+        PageReading(
+            page=pages[at].number,
+            run=None if first == last else (pages[first].number, pages[last].number),
+            **_amounts(counts[at]),
+            **_scores(total(counts[first : last + 1])),
+        )
+        for at, (first, last) in enumerate(_runs(counts))
+    ]
 
 
-def _sum(counts: Sequence[_Counts]) -> _Counts:
-    return _Counts(
-        words=sum(c.words for c in counts),
-        sentences=sum(c.sentences for c in counts),
-        syllables=sum(c.syllables for c in counts),
-        longest=max((c.longest for c in counts), default=0),
+def _spread_readings(
+    book: Book, pages: Sequence[Page], counts: Sequence[Counts]
+) -> list[SpreadReading]:
+    on_each = [
+        [at for at, page in enumerate(pages) if page.spread == spread] for spread in book.spreads
+    ]
+    sums = [total(counts[at] for at in on_it) for on_it in on_each]
+    return [
+        SpreadReading(
+            spread=book.spreads[at],
+            pages=tuple(pages[page].number for page in on_each[at]),
+            run=None if first == last else (book.spreads[first], book.spreads[last]),
+            **_amounts(sums[at]),
+            **_scores(total(sums[first : last + 1])),
+        )
+        for at, (first, last) in enumerate(_runs(sums))
+    ]
+
+
+def _amounts(counts: Counts) -> _Amounts:
+    words, sentences = max(1, counts.words), max(1, counts.sentences)
+    return _Amounts(
+        words=counts.words,
+        sentences=counts.sentences,
+        mean_sentence=counts.words / sentences,
+        longest_sentence=counts.longest,
+        syllables_per_word=counts.syllables / words,
+        off_spache=100 * counts.off_spache / words,
+        off_dale_chall=100 * counts.off_dale_chall / words,
     )
 
 
-def _page_reading(
-    pages: Sequence[Page], counts: Sequence[_Counts], so_far: Sequence[int], at: int
-) -> PageReading:
-    own = counts[at]
-    first, last = _run(so_far, at) if own.words else (at, at)
-    scored = _sum(counts[first : last + 1])
-    return PageReading(
-        page=pages[at].number,
-        words=own.words,
-        sentences=own.sentences,
-        mean_sentence=own.mean_sentence,
-        longest_sentence=own.longest,
-        syllables_per_word=own.syllables_per_word,
-        flesch_reading_ease=scored.ease,
-        flesch_kincaid_grade=scored.grade,
-        run=None if first == last else (pages[first].number, pages[last].number),
+def _scores(counts: Counts) -> _Scores:
+    if counts.words < SMALLEST_SAMPLE:
+        return _Scores(
+            flesch_reading_ease=None,
+            flesch_kincaid_grade=None,
+            spache=None,
+            dale_chall=None,
+            dale_chall_cloze=None,
+            smog=None,
+            coleman_liau=None,
+            ari=None,
+            gunning_fog=None,
+        )
+    words, sentences, off = counts.words, counts.sentences, counts.off_dale_chall
+    return _Scores(
+        flesch_reading_ease=flesch_reading_ease(
+            words=words, sentences=sentences, syllables=counts.syllables
+        ),
+        flesch_kincaid_grade=flesch_kincaid_grade(
+            words=words, sentences=sentences, syllables=counts.syllables
+        ),
+        spache=spache_grade(words=words, sentences=sentences, unfamiliar=len(counts.unfamiliar)),
+        dale_chall=dale_chall_score(words=words, sentences=sentences, unfamiliar=off),
+        dale_chall_cloze=dale_chall_cloze(words=words, sentences=sentences, unfamiliar=off),
+        smog=_smog(counts),
+        coleman_liau=coleman_liau_grade(words=words, sentences=sentences, letters=counts.letters),
+        ari=automated_readability_index(
+            words=words, sentences=sentences, characters=counts.characters
+        ),
+        gunning_fog=gunning_fog_index(
+            words=words, sentences=sentences, complex_words=counts.complex_words
+        ),
     )
+
+
+def _smog(counts: Counts) -> float | None:
+    if counts.sentences < SMALLEST_SMOG_SAMPLE:
+        return None
+    return smog_grade(sentences=counts.sentences, polysyllables=counts.polysyllables)
+
+
+def _runs(counts: Sequence[Counts]) -> list[tuple[int, int]]:
+    """For each page or spread, the places of the first and last of the run that scores it."""
+    so_far = [0, *accumulate(each.words for each in counts)]
+    return [_run(so_far, at) if each.words else (at, at) for at, each in enumerate(counts)]
 
 
 def _run(so_far: Sequence[int], at: int) -> tuple[int, int]:
@@ -175,12 +243,3 @@ def _run(so_far: Sequence[int], at: int) -> tuple[int, int]:
             first = min(enough, key=lambda f: abs(2 * (at - f) - (length - 1)))
             return first, first + length - 1
     return at, at
-
-
-def _spread_reading(pages: Sequence[Page], counts: Sequence[_Counts], spread: int) -> SpreadReading:
-    on_it = [at for at, page in enumerate(pages) if page.spread == spread]
-    return SpreadReading(
-        spread=spread,
-        words=sum(counts[at].words for at in on_it),
-        pages=tuple(pages[at].number for at in on_it),
-    )
