@@ -123,7 +123,8 @@ def _are_words(parts: tuple[str, ...], known: Dictionary) -> bool:
     if _is_rhythm(parts, known) or not all(part in known.words for part in parts):
         return False
     if len(parts) > 2:
-        return joined not in known.words  # in-vis-i-ble
+        drawled = any(one == other for one, other in pairwise(parts))
+        return joined not in known.words and not drawled  # in-vis-i-ble, ba-a-a-a
     if min(map(len, parts)) < _SHORTEST_HALF:
         return parts[0] in _SMALL_FIRST and joined in known.words
     return joined not in known.words or min(map(zipf, parts)) > _RARE
