@@ -30,6 +30,7 @@ _VOICE = re.compile(
 _SMALL = re.compile(r"\b(?:baby|toddler|infant|parrot)\b", re.IGNORECASE)
 _WORD = re.compile(r"(?<![\w'’-])[a-z]+(?![\w'’-])")
 _LETTERS = 3  # shorter ones are sounds
+_STRANGE = 1  # a rare word is no voice yet
 
 
 def tier_at(book: Book, analysis: Analysis, page: Page, at: int) -> Tier | None:
@@ -47,7 +48,9 @@ def _odd(paragraph: str, english: English, count: Callable[[str], int]) -> bool:
     if _VOICE.search(paragraph) or _SMALL.search(paragraph):
         return True
     words = dictionary(english)
-    return any(
-        len(word) > _LETTERS and not words.knows(word) and count(word) < 3
+    strange = {
+        word
         for word in _WORD.findall(paragraph)
-    )
+        if len(word) > _LETTERS and not words.knows(word) and count(word) < 3
+    }
+    return len(strange) > _STRANGE

@@ -118,7 +118,8 @@ def _counts_many(tokens: Sequence[Token], first: int, at: int) -> bool:
     before = tokens[first - 1].text.lower() if first else ""
     if before == "of" and word in _OWNERS:
         return first > 1 and tokens[first - 2].text.lower() in _OF and not _joined(tokens, at)
-    if word not in _MANY or _joined(tokens, at):
+    behind = word == "both" and first and tokens[first - 1].tag in ("NN", "NNS", "NNP", "PRP")
+    if word not in _MANY or behind or _joined(tokens, at):
         return False
     if first and (
         tokens[first - 1].tag == "CD"

@@ -19,7 +19,9 @@ When to let it stand
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
+from dataclasses import replace
 
 from proofkit.analysis import Analysis
 from proofkit.book import Book
@@ -31,7 +33,20 @@ from proofkit.settings import Settings
 NAME = "grammar/extra-word"
 NEEDS = frozenset({Need.GRAMMAR_ENGINE})
 
+# "No one to else to blame": here "to" was never a "too".
+_CUT_OFF = re.compile(r"to else to", re.IGNORECASE)
+
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
-    """Yield one issue for each place where a word is one too many."""
-    yield from issues_for(book, analysis, NAME, "a word too many")
+    """Yield one issue for each place where a word is one too many; the first reading has one word less."""
+    for issue in issues_for(book, analysis, NAME, "a word too many"):
+        words = issue.quote.split()
+        if _CUT_OFF.fullmatch(issue.quote):
+            yield replace(issue, suggestions=(" ".join(words[1:]),))
+            continue
+        fewer = [s for s in issue.suggestions if len(s.split()) < len(words)]
+        readings = dict.fromkeys(s for s in (*fewer, *issue.suggestions) if "," not in s)
+        twice = len(words) == 2 and words[0].lower() == words[1].lower()
+        if twice:
+            readings = {words[0]: None, **readings}
+        yield replace(issue, suggestions=tuple(readings) or issue.suggestions)

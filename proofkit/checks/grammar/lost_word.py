@@ -45,6 +45,7 @@ _INVERTED = word_set("was were had did is are could should would can will has ha
 _PERSONS = ("he", "she", "they", "it", "we", "I")
 _BE = {"he": ("was", "is"), "she": ("was", "is"), "it": ("was", "is"), "i": ("was", "am")}
 _BE_MANY = ("were", "are")
+_SHARE = word_set("than as and or but nor")
 _DEGREES = word_set("very so too quite not only really")
 _WANTING = word_set("""
 begin began begins want wants wanted try tried tries decide decided decides hope hoped agreed agrees need needs
@@ -128,7 +129,8 @@ def _gap(tokens: Sequence[Token], at: int) -> _Gap | None:
 def _lost_subject(tokens: Sequence[Token], at: int) -> _Gap | None:
     """*When came home*: a finite verb right after the word that opens its clause."""
     before, verb = tokens[at - 1].text.lower(), tokens[at]
-    if before not in _OPENERS or verb.tag not in _FINITE or not verb.text.islower():
+    joined = at > 1 and tokens[at - 2].end == tokens[at - 1].start
+    if joined or before not in _OPENERS or verb.tag not in _FINITE or not verb.text.islower():
         return None
     after = tokens[at + 1]
     if verb.text in _INVERTED and after.tag in ("DT", "PRP", "PRP$", "NNP", "NN", "NNS", "EX"):
@@ -160,8 +162,8 @@ def _lost_be(tokens: Sequence[Token], at: int) -> _Gap | None:
     if subject not in _NOMINATIVES or not (at < 2 or opens_clause(tokens, at - 1)):
         return None
     before = tokens[at - 2] if at > 1 else None
-    if before and (before.tag[:2] == "VB" or before.text.lower() in ("than", "as")):
-        return None  # "to find it bewildering"
+    if before and (before.tag[:2] == "VB" or before.text.lower() in _SHARE):
+        return None  # "to find it bewildering", "she is right and they wrong"
     place = at
     while tokens[place].text in _DEGREES and place + 1 < len(tokens):
         place += 1
@@ -197,6 +199,10 @@ def _lost_place(tokens: Sequence[Token], at: int) -> _Gap | None:
         return None
     if tokens[at].text not in ("the", "a", "an", "his", "her", "their", "its", "my", "our"):
         return None
+    tags = [token.tag for token in tokens[at + 1 : at + 5]]
+    tags = tags[: tags.index("CC")] if "CC" in tags else tags
+    if back and _FINITE & set(tags):
+        return None  # "when he came back the children ran"
     return _Gap(at=at, words=_PLACING, least=3.0, why="a small word seems to be missing")
 
 

@@ -91,5 +91,5 @@ def _several(tokens: Sequence[Token], at: int) -> bool:
     return (
         place < len(tokens)
         and tokens[place].tag == "NNS"
-        and after not in ("'", "’", "'s", "’s", "and")
+        and after not in ("'", "’", "'s", "’s", "and", "or")
     )

@@ -158,7 +158,9 @@ def _after_there(
     place = at + 1
     while place < len(tokens) and tokens[place].tag in _DESCRIBING:
         place += 1
-    noun = next((i for i in range(place - 1, at, -1) if tokens[i].tag in ("NN", "NNS")), None)
+    noun = next(
+        (i for i in range(place - 1, at, -1) if tokens[i].tag in ("NN", "NNS", "NNP")), None
+    )
     if noun is None or noun < place - 2 or one not in ("was", "is"):
         return None
     number = number_of(tokens, noun, noun, words)
@@ -199,7 +201,8 @@ def _may_stand(tokens: Sequence[Token], subject: int, at: int, number: Number) -
     before = [token.text.lower() for token in clause_before(tokens, subject)]
     if verb == "were" and any(word in _WISHES for word in before):
         return True
-    if verb in ("have", "do") and kept_bare(tokens, subject):
+    helped = any(token.tag in ("MD", "TO") for token in tokens[subject + 1 : at])
+    if verb in ("have", "do") and (helped or kept_bare(tokens, subject)):
         return True
     if verb == "were" and before[-1:] == ["as"] and tokens[subject].text == "it":
         return True
