@@ -6,13 +6,14 @@ from collections import Counter, defaultdict
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from proofkit.analysis import Analysis, Token
-from proofkit.book import Book, Page, Span
+from proofkit.analysis import Analysis
+from proofkit.book import Book, Span
+from proofkit.checks.capitals._place import Place, every_place, places_of
 from proofkit.words.bare_nouns import bare_nouns
 from proofkit.words.dictionary import Dictionary, dictionary
 from proofkit.words.frequency import zipf
 from proofkit.words.lists import word_set
-from proofkit.words.vocabulary import Use, opens_sentence
+from proofkit.words.vocabulary import Use
 
 _TIMES = 3  # as often with the capital as without
 _LETTERS = 3
@@ -45,43 +46,6 @@ class Slip:
     sure: float
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class _Place:
-    """One token of a page."""
-
-    page: Page
-    tokens: Sequence[Token]
-    at: int
-
-    @property
-    def token(self) -> Token:
-        return self.tokens[self.at]
-
-    @property
-    def opens(self) -> bool:
-        return opens_sentence(self.page.prose, self.token.start)
-
-    @property
-    def span(self) -> Span:
-        return self.page.span(self.token.start, self.token.end)
-
-    def near(self, by: int) -> Token | None:
-        """The token so many places on, if only a space parts it from its neighbour."""
-        place = self.at + by
-        if not 0 <= place < len(self.tokens):
-            return None
-        first, second = sorted((self.at, place))
-        between = self.page.prose[self.tokens[first].end : self.tokens[second].start]
-        return self.tokens[place] if between == " " else None
-
-    def alone(self) -> bool:
-        """Whether no hyphen or apostrophe joins it to a longer word."""
-        text, token = self.page.prose, self.token
-        around = text[max(0, token.start - 1) : token.start] + text[token.end : token.end + 1]
-        owned = text[token.end : token.end + 2] in ("'s", "’s")
-        return not set(around) & set("-‑_@/#" if owned else "-‑_@/#'’‘")
-
-
 def strangers(book: Book, analysis: Analysis) -> Iterator[Slip]:
     """Words that are names in this book and no ordinary words."""
     known = dictionary(analysis.english)
@@ -105,12 +69,12 @@ def _is_ordinary(word: str, known: Dictionary) -> bool:
 
 
 def _of_stranger(book: Book, analysis: Analysis, use: Use, capital: int) -> Iterator[Slip]:
-    places = list(_places(book, analysis, use.word))
-    with_article = [p for p in places if p.token.text[0].isupper() and _before(p) in _DETERMINERS]
+    places = list(places_of(book, analysis, use.word))
+    with_article = [p for p in places if p.token.text[0].isupper() and p.before in _DETERMINERS]
     for place in places:
         if not place.token.text.islower() or not place.alone():
             continue
-        if _before(place) in _DETERMINERS and not with_article:
+        if place.before in _DETERMINERS and not with_article:
             continue
         if not use.capitals_inside and not _is_subject_of(place, 1):
             continue
@@ -127,8 +91,8 @@ def _of_stranger(book: Book, analysis: Analysis, use: Use, capital: int) -> Iter
 def pairs(book: Book, analysis: Analysis) -> Iterator[Slip]:
     """Names of two words, with one of the two capitals missing."""
     both: Counter[tuple[str, str]] = Counter()
-    half: dict[tuple[str, str], list[tuple[_Place, bool]]] = defaultdict(list)
-    for place in _all(book, analysis):
+    half: dict[tuple[str, str], list[tuple[Place, bool]]] = defaultdict(list)
+    for place in every_place(book, analysis):
         if (pair := _pair_at(place)) is None:
             continue
         first, second = place.token.text.istitle(), place.tokens[place.at + 1].text.istitle()
@@ -143,7 +107,7 @@ def pairs(book: Book, analysis: Analysis) -> Iterator[Slip]:
             yield _of_pair(place, pair, first_small=first_small, times=both[pair])
 
 
-def _pair_at(place: _Place) -> tuple[str, str] | None:
+def _pair_at(place: Place) -> tuple[str, str] | None:
     """Two words that may be one name here, in lower case; a capital that a sentence asks for is no sign."""
     after = place.near(1)
     if after is None or not (place.token.text.isalpha() and after.text.isalpha()):
@@ -157,19 +121,19 @@ def _pair_at(place: _Place) -> tuple[str, str] | None:
     return None if first.islower() and _describes(place) else pair
 
 
-def _describes(place: _Place) -> bool:
+def _describes(place: Place) -> bool:
     """A big brown Rat: the word says what somebody is like, who needn't be the Brown Rat."""
     before = place.near(-1)
     return before is not None and (before.tag == "JJ" or before.text.lower() in ("a", "an"))
 
 
-def _is_subject_of(place: _Place, by: int) -> bool:
-    """Whether a finite verb stands so many words on: no article, and yet one thing that acts."""
+def _is_subject_of(place: Place, by: int) -> bool:
+    """Whether a finite verb stands so many words on."""
     after = place.near(by)
     return after is not None and after.tag in _FINITE
 
 
-def _of_pair(place: _Place, pair: tuple[str, str], *, first_small: bool, times: int) -> Slip:
+def _of_pair(place: Place, pair: tuple[str, str], *, first_small: bool, times: int) -> Slip:
     token = place.token if first_small else place.tokens[place.at + 1]
     return Slip(
         span=place.page.span(token.start, token.end),
@@ -186,12 +150,12 @@ def kinds(book: Book, analysis: Analysis) -> Iterator[Slip]:
     for use in analysis.vocabulary.uses.values():
         if not use.lower or use.capitals_inside < 2 or use.word not in known.words:
             continue
-        places = [p for p in _places(book, analysis, use.word) if p.alone()]
+        places = [p for p in places_of(book, analysis, use.word) if p.alone()]
         for with_the in (True, False):
             yield from _of_kind([p for p in places if _stands(p) is with_the], with_the=with_the)
 
 
-def _of_kind(places: Sequence[_Place], *, with_the: bool) -> Iterator[Slip]:
+def _of_kind(places: Sequence[Place], *, with_the: bool) -> Iterator[Slip]:
     capital = [p for p in places if p.token.text.istitle() and not p.opens]
     small = [p for p in places if p.token.text.islower()]
     if not with_the:
@@ -209,7 +173,7 @@ def _of_kind(places: Sequence[_Place], *, with_the: bool) -> Iterator[Slip]:
         )
 
 
-def _stands(place: _Place) -> bool | None:
+def _stands(place: Place) -> bool | None:
     """True after "the", False with nothing that says which before it, None elsewhere."""
     before, after = place.near(-1), place.near(1)
     if after is not None and (after.tag.startswith("NN") or after.text == "of"):
@@ -222,7 +186,7 @@ def _stands(place: _Place) -> bool | None:
     return False if bare else None
 
 
-def _only_a_name(place: _Place) -> bool:
+def _only_a_name(place: Place) -> bool:
     """Whether a bare noun here can only be a name: one that acts alone, or a noun that wants an article."""
     before = place.near(-1)
     if place.token.tag not in _NOUNS or (before is not None and before.tag in ("NNS", "NNP")):
@@ -233,25 +197,3 @@ def _only_a_name(place: _Place) -> bool:
         return before is None or before.tag not in ("IN", "TO")
     bare, determined = bare_nouns().counts.get(("noun", place.token.text), (0, 0))
     return determined > _MET and bare < _SELDOM * determined
-
-
-def _before(place: _Place) -> str:
-    before = place.near(-1)
-    return before.text.lower() if before else ""
-
-
-def _places(book: Book, analysis: Analysis, word: str) -> Iterator[_Place]:
-    use = analysis.vocabulary.use(word)
-    pages = use.pages if use else ()
-    for number in pages:
-        tokens = analysis.page(number).tokens
-        for at, token in enumerate(tokens):
-            if token.text.lower() == word:
-                yield _Place(page=book.page(number), tokens=tokens, at=at)
-
-
-def _all(book: Book, analysis: Analysis) -> Iterator[_Place]:
-    for page in book.pages:
-        tokens = analysis.page(page.number).tokens
-        for at in range(len(tokens) - 1):
-            yield _Place(page=page, tokens=tokens, at=at)

@@ -25,6 +25,7 @@ from collections.abc import Iterable
 from proofkit.analysis import Analysis
 from proofkit.book import Book
 from proofkit.checks.check import Need
+from proofkit.checks.sentences._questions import asks_what
 from proofkit.checks.speech._seams import Seam, last_word_start, seams
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
@@ -61,10 +62,10 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterable[Issue]:
         asked = _ASKING.match(seam.after) is not None
         if "," in match["sentence"] or (seam.inner.rstrip()[-1] == "," and not asked):
             continue
-        yield _issue(book, seam, asked=asked)
+        yield _issue(book, seam, sure=asked or asks_what(match["sentence"].strip()))
 
 
-def _issue(book: Book, seam: Seam, *, asked: bool) -> Issue:
+def _issue(book: Book, seam: Seam, *, sure: bool) -> Issue:
     page, mark = book.page(seam.closing.span.page), seam.closing.span
     start = last_word_start(page, mark.start)
     word = page.prose[start : mark.start].rstrip()[:-1]
@@ -72,8 +73,8 @@ def _issue(book: Book, seam: Seam, *, asked: bool) -> Issue:
         book,
         page.span(start, mark.end),
         check=NAME,
-        tier=Tier.ERROR if asked else Tier.QUERY,
+        tier=Tier.ERROR if sure else Tier.QUERY,
         message="a question without a question mark",
         suggestions=[f"{word}?{seam.closing.text}"],
-        confidence=0.85 if asked else 0.6,
+        confidence=0.85 if sure else 0.6,
     )
