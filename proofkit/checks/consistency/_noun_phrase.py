@@ -50,13 +50,15 @@ def left_edge(page: PageAnalysis, at: int) -> Edge:
     while place >= 0 and _is_describing(tokens, place):
         described = True
         place -= 1
+    if _owns(tokens, place) and _touches(tokens[place], tokens[place + 1]):
+        return Edge.OWNED
     if place >= 1 and tokens[place].text in _OPENING_MARKS:
         place -= 1
     if place >= 0 and _touches(tokens[place], tokens[place + 1]):
         word = tokens[place].text.lower()
         if word in _ARTICLES:
             return Edge.THE
-        if word in POSSESSIVES or tokens[place].tag == "POS" or _owns(tokens, place):
+        if word in POSSESSIVES or tokens[place].tag == "POS":
             return Edge.OWNED
         if word in _DETERMINERS and tokens[place].pos != "SCONJ":
             return Edge.DETERMINED

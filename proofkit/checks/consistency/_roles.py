@@ -99,7 +99,7 @@ def _count(uses: RoleUses, page: Page, own: PageAnalysis, at: int) -> None:
         return
     if edge is Edge.THE:
         _count_with_the(uses, page, own, at)
-    elif edge is Edge.BARE and not _is_address(own, at):
+    elif edge is Edge.BARE and not is_address(own, at):
         _count_bare(uses, page, own, at)
     elif edge is Edge.DESCRIBED and own.tokens[at].text.islower() and _is_subject(own, at):
         # Clever rabbit ran: a common noun would need an article here too.
@@ -143,7 +143,7 @@ def _is_part_of_a_longer_name(own: PageAnalysis, at: int) -> bool:
     )
 
 
-def _is_address(own: PageAnalysis, at: int) -> bool:
+def is_address(own: PageAnalysis, at: int) -> bool:
     """Spoken to, marks on both sides: "Here I am, Queen!" Anyone may be called by what he is."""
     before = own.tokens[at - 1].text if at else ""
     after = own.tokens[at + 1].text if at + 1 < len(own.tokens) else ""

@@ -33,7 +33,7 @@ NEEDS = frozenset({Need.LANGUAGE_MODEL})
 
 # A capital that is the exception is a slip sooner than one that is the rule and once left out.
 _TIMES_LOWER = 2
-_TIMES_CAPITAL = 5
+_TIMES_CAPITAL = 3
 
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:

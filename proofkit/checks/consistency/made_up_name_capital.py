@@ -74,7 +74,12 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
 
 def _is_phrase(phrase: str) -> bool:
     words = phrase.split()
-    return len(words) > 1 and words[0] not in _OPENERS and zipf(words[-1]) < _COMMONEST
+    hyphened = "-" in phrase
+    return (
+        (len(words) > 1 or hyphened)
+        and words[0] not in _OPENERS
+        and (hyphened or zipf(words[-1]) < _COMMONEST)
+    )
 
 
 def _is_invented(word: str, known: Dictionary) -> bool:
@@ -143,7 +148,8 @@ def _issue(book: Book, forms: Forms, decided: str | None) -> Iterator[Issue]:
     usual = decided or max(forms, key=lambda form: (len(forms[form]), form[0].isupper()))
     count = len(forms.get(usual, ()))
     least = _CAPITALS if usual[0].isupper() else _LOWER
-    if decided is None and (count < least or usual.split()[0].strip(".") in TITLES):
+    half = usual[0].isupper() and not _is_capital(usual)  # "Little pig!" opens a speech
+    if decided is None and (count < least or half or usual.split()[0].strip(".") in TITLES):
         return
     odd = [s for form, spans in forms.items() if form != usual for s in spans]
     odd = sorted(span for span in odd if not _only_opens(book, span, usual))

@@ -25,7 +25,13 @@ from collections.abc import Iterator
 from proofkit.analysis import Analysis, PageAnalysis
 from proofkit.book import Book, Span
 from proofkit.checks.check import Need
-from proofkit.checks.consistency._roles import MASSES, NEVER_A_ROLE, role_uses, stands_alone
+from proofkit.checks.consistency._roles import (
+    MASSES,
+    NEVER_A_ROLE,
+    is_address,
+    role_uses,
+    stands_alone,
+)
 from proofkit.habits.tokens import token_at
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
@@ -95,7 +101,7 @@ def _is_a_name(book: Book, analysis: Analysis, use: Use) -> bool:
         for span in use.spans
         if book.quote(span)[0].isupper() and not _is_in_a_longer_name(book, span)
     ]
-    often = _TIMES_IN_SENTENCES if use.capitals_inside > 1 else _TIMES_A_NAME
+    often = _TIMES_IN_SENTENCES if use.capitals_inside else _TIMES_A_NAME
     if not use.lower or len(capitals) < often * use.lower or use.word in MASSES | NEVER_A_ROLE:
         return False
     if not use.capitals_inside and sum(_acts(analysis, s) for s in capitals) < _TIMES_A_NAME:
@@ -132,6 +138,8 @@ def _does_a_names_work(own: PageAnalysis, at: int) -> bool:
     token = own.tokens[at]
     before = own.tokens[at - 1].text.lower().rstrip(".") if at else ""
     if before in _TITLES or (before in SAYING and token.pos in _OPEN):
+        return True
+    if is_address(own, at) and token.pos in _OPEN:
         return True
     many = token.tag in ("NNS", "NNPS") and token.text.endswith("s")
     noun = token.pos in _NOUNS and not many and before not in _BEFORE_A_KIND
