@@ -8,12 +8,23 @@ from __future__ import annotations
 import tomllib
 from collections.abc import Mapping
 from dataclasses import dataclass
+from enum import StrEnum
 from functools import cache
 
 import msgspec
 
 from proofkit.problem import Unusable
+from proofkit.reading.familiar import WordList
 from proofkit.words.data import wordlist
+
+
+class Place(StrEnum):
+    """Where a measure stands beside what is usual for an age band."""
+
+    BELOW = "below"
+    WITHIN = "within"
+    ABOVE = "above"
+    WELL_ABOVE = "well above"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -28,6 +39,14 @@ class Figure:
     source: str
     least: int = 0
 
+    def place(self, value: float) -> Place:
+        """Below the least, within the usual, above it, or above even the most."""
+        if value > self.most:
+            return Place.WELL_ABOVE
+        if value > self.usual:
+            return Place.ABOVE
+        return Place.BELOW if value < self.least else Place.WITHIN
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class AgeBand:
@@ -40,6 +59,10 @@ class AgeBand:
     ``words``             words in the book
     ``spread_words``      words on a spread
     ``mean_sentence``, ``longest_sentence``  in words
+    ``syllables``         to a hundred words
+    ``word_list``, ``off_list``  the list that its words are held against, and how many of a hundred
+        are off it
+    ``extents``           numbers of pages that such a book may be made in, where the text decides
     ``grade``             American school grade; None for books that are read to the child
     """
 
@@ -53,6 +76,10 @@ class AgeBand:
     spread_words: Figure
     mean_sentence: Figure
     longest_sentence: Figure
+    syllables: Figure
+    word_list: WordList
+    off_list: Figure
+    extents: tuple[int, ...]
     grade: Figure | None = None
 
     @property

@@ -1,0 +1,74 @@
+"""What makes a spread worth working on, in words."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+
+from proofkit.reading.bands import AgeBand, Place
+from proofkit.reading.measure import Measures
+from proofkit.reading.pace import Pace
+
+# On a spread of few words a hundredth of them is no measure.
+_FEWEST_WORDS = 20
+_TWICE = 2
+_THRICE = 3
+
+
+def reasons(
+    measures: Measures, places: Mapping[str, Place], band: AgeBand, pace: Pace, at: int
+) -> tuple[str, ...]:
+    """Why the spread at place ``at`` is worth a look, the gravest first; empty where nothing is."""
+    return (
+        *_about_its_words(measures, places, band, pace, at),
+        *_about_its_sentences(measures, places, band),
+        *_about_its_language(measures, places, band),
+    )
+
+
+def _about_its_words(
+    measures: Measures, places: Mapping[str, Place], band: AgeBand, pace: Pace, at: int
+) -> Iterator[str]:
+    if at in pace.empty:
+        yield "no words: meant so?"
+        return
+    times = measures.words / pace.usual if pace.usual else 0
+    usual = f"{_times(times)} the book’s usual {pace.usual:.0f}" if times >= _TWICE else ""
+    if places.get("words") is Place.WELL_ABOVE:
+        most = f"{band.plural} have {band.spread_words.most} at most"
+        yield f"{measures.words} words, where {most}{f', and {usual}' if usual else ''}"
+    elif places.get("words") is Place.ABOVE:
+        most = f"most {band.plural} have up to {band.spread_words.usual}"
+        yield f"{measures.words} words, where {most}{f', and {usual}' if usual else ''}"
+    elif at in pace.heavy:
+        yield f"{measures.words} words, {usual}"
+    for first, last in pace.in_a_row:
+        if first <= at <= last:
+            yield f"one of {last - first + 1} heavy ones in a row"
+
+
+def _about_its_sentences(
+    measures: Measures, places: Mapping[str, Place], band: AgeBand
+) -> Iterator[str]:
+    if places.get("longest_sentence") is Place.WELL_ABOVE:
+        yield (
+            f"a sentence of {measures.longest_sentence} words, where {band.longest_sentence.most} is the most"
+        )
+    elif places.get("mean_sentence") is Place.WELL_ABOVE and measures.words >= _FEWEST_WORDS:
+        yield (
+            f"{measures.mean_sentence:.0f} words a sentence, where {band.plural} have "
+            f"{band.mean_sentence.most} at most"
+        )
+
+
+def _about_its_language(
+    measures: Measures, places: Mapping[str, Place], band: AgeBand
+) -> Iterator[str]:
+    if band.grade and places.get("flesch_kincaid_grade") is Place.WELL_ABOVE:
+        yield f"grade {measures.flesch_kincaid_grade:.1f}, where {band.grade.most} is the most"
+    if places.get("off_list") is Place.WELL_ABOVE and measures.words >= _FEWEST_WORDS:
+        off = round(measures.off_list(band.word_list) * measures.words / 100)
+        yield f"{off} words that are not on the list of {band.word_list.whose}"
+
+
+def _times(times: float) -> str:
+    return "twice" if times < _THRICE else f"{times:.0f} times"
