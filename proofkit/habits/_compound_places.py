@@ -10,28 +10,22 @@ from itertools import pairwise
 
 from proofkit.analysis import Analysis, PageAnalysis, Token
 from proofkit.book import Book, Page, Span
-from proofkit.habits._sound_words import is_echo, rhymes
-from proofkit.words.dictionary import Dictionary, dictionary
-from proofkit.words.frequency import zipf
+from proofkit.habits._compound_keys import (
+    MARKS,
+    PREFIXES,
+    closed_and_apart,
+    hyphened_in,
+    key_of,
+    not_ours,
+    singular,
+)
+from proofkit.words.dictionary import dictionary
 from proofkit.words.lists import word_set
-from proofkit.words.two_spellings import family_by_word
-from proofkit.words.vocabulary import Vocabulary
 
 _CHAIN = re.compile(r"(?<![\w'’‑-])[^\W\d_]+(?:[-‑][^\W\d_]+)*(?![\w‑-])")
-_MARKS = re.compile(r"[-‑ \u00a0\n]+")
 # After these the two words are a verb and its particle: "look out" beside "a look-out".
 _PARTICLES = word_set(
     "up off out in on down away over by back through round around along together ahead about to"
-)
-_PREFIXES = word_set("re un co pre non de anti mis over under out semi sub super ultra mid")
-# With a hyphen these are other words: to re-cover a chair, to recover.
-_OTHER_WITH_HYPHEN = word_set(
-    """
-    recover recovered recovering reform reformed resign resigned recount recounted recreation remark
-    remarked resent resented relay relayed react release represent reserve resort restrain recollect
-    return repose reprove redress repress research coop unionised overall overhead undertake
-    outlook overcome overcoat undone predate decoy presents present
-    """
 )
 _GREETINGS = frozenset({("good", "night"), ("good", "morning"), ("good", "bye"), ("bye", "bye")})
 _DETERMINERS = word_set(
@@ -55,10 +49,6 @@ _ALWAYS_ONE = word_set(
     grandpa grandson granddaughter grandchild halfway
     """
 )
-_SHORTEST_HALF = 3
-_SMALL_FIRST = word_set("to by up on tv")
-# A half that is no more frequent is a syllable as a rule: hap-pen.
-_RARE = 2.7
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -75,20 +65,15 @@ class Place:
     before_noun: bool
 
 
-def key_of(compound: str) -> str:
-    """The compound's letters in lower case and in the singular: "Ice-creams" gives "icecream"."""
-    return _singular(_MARKS.sub("", compound.lower()))
-
-
 def places_in(book: Book, analysis: Analysis, wanted: Set[str]) -> Iterator[Place]:
     """Every place of a compound that the book has with a hyphen, or as one word and as two.
 
     ``wanted`` are keys of compounds that the author decided on: these count wherever they stand.
     """
     known = dictionary(analysis.english)
-    hyphened = _hyphened(analysis.vocabulary, known)
-    closed = _closed_and_apart(analysis.vocabulary, known)
-    keys = {*hyphened, *closed, *(wanted - _not_ours())}
+    hyphened = hyphened_in(analysis.vocabulary, known)
+    closed = closed_and_apart(analysis.vocabulary, known)
+    keys = {*hyphened, *closed, *(wanted - not_ours())}
     for page in book.pages:
         finder = _Finder(
             page=page,
@@ -98,56 +83,6 @@ def places_in(book: Book, analysis: Analysis, wanted: Set[str]) -> Iterator[Plac
             known=known.words,
         )
         yield from finder.places()
-
-
-def _hyphened(vocabulary: Vocabulary, known: Dictionary) -> Mapping[str, tuple[str, ...]]:
-    """The compounds that the book has with a hyphen, and their words."""
-    found = {}
-    for word in vocabulary.uses:
-        parts = tuple(word.replace("‑", "-").split("-"))
-        if len(parts) > 1 and not vocabulary.is_name(word) and _are_words(parts, known):
-            found[key_of(word)] = parts
-    return {key: parts for key, parts in found.items() if key not in _not_ours()}
-
-
-def _not_ours() -> Set[str]:
-    """Keys that are another matter, or two words."""
-    return _OTHER_WITH_HYPHEN | {key_of(word) for word in family_by_word()}
-
-
-def _are_words(parts: tuple[str, ...], known: Dictionary) -> bool:
-    """Whether all are words: no syllables (laugh-ing), no drawl (we-ell), no echo (tick-tock)."""
-    if parts[0] in _PREFIXES:
-        return all(len(part) >= _SHORTEST_HALF and part in known.words for part in parts[1:])
-    joined = "".join(parts)
-    if _is_rhythm(parts, known) or not all(part in known.words for part in parts):
-        return False
-    if len(parts) > 2:
-        drawled = any(one == other for one, other in pairwise(parts))
-        return joined not in known.words and not drawled  # in-vis-i-ble, ba-a-a-a
-    if min(map(len, parts)) < _SHORTEST_HALF:
-        return parts[0] in _SMALL_FIRST and joined in known.words
-    return joined not in known.words or min(map(zipf, parts)) > _RARE
-
-
-def _is_rhythm(parts: tuple[str, ...], known: Dictionary) -> bool:
-    """Whether the parts are an echo, and no compound that happens to rhyme: nightlight, cookbook."""
-    return is_echo(parts) and not (rhymes(parts) and "".join(parts) in known.words)
-
-
-def _closed_and_apart(vocabulary: Vocabulary, known: Dictionary) -> Set[str]:
-    """The closed words of the book whose two halves are words of the book as well."""
-    uses = vocabulary.uses
-    found = set()
-    for word in uses:
-        if not word.isalpha() or vocabulary.is_name(word):
-            continue
-        for at in range(_SHORTEST_HALF, len(word) - _SHORTEST_HALF + 1):
-            first, second = word[:at], word[at:]
-            both = first in uses and (second in uses or _singular(second) in uses)
-            if both and first in known.words and not _is_rhythm((first, second), known):
-                found.add(key_of(word))
-    return found - _not_ours()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -179,11 +114,11 @@ class _Finder:
         last = bisect_left(self.own.tokens, end, key=lambda token: token.start) - 1
         return Place(
             key=key_of(text),
-            form=_singular(_MARKS.sub("-" if shape == "-" else " ", text.lower())),
+            form=singular(MARKS.sub("-" if shape == "-" else " ", text.lower())),
             shape=shape,
             span=self.page.span(start, end),
             # Of three words and more, open ones count only where they are a noun or before one.
-            before_noun=len(_MARKS.findall(text)) < 2 and last >= 0 and self._is_before_noun(last),
+            before_noun=len(MARKS.findall(text)) < 2 and last >= 0 and self._is_before_noun(last),
         )
 
     def _is_before_noun(self, last: int) -> bool:
@@ -212,7 +147,7 @@ class _Finder:
 
     def _does_its_work(self, words: tuple[str, ...], first: int) -> bool:
         tokens = self.own.tokens[first : first + len(words)]
-        if words[0] in _PREFIXES and len(words) == 2:
+        if words[0] in PREFIXES and len(words) == 2:
             return words[0] in ("re", "co", "non", "anti", "pre", "semi", "ultra")
         if words in _GREETINGS:
             return not self._after_determiner(first) and not self._goes_on(first + 1)
@@ -272,7 +207,3 @@ def _is_shouted_name(word: str) -> bool:
     """Capitals on the second word too: Far-Away, and not BED-TIME."""
     parts = re.split("[-‑]", word)
     return len(parts) > 1 and parts[1][:1].isupper() and not word.isupper()
-
-
-def _singular(word: str) -> str:
-    return word[:-1] if word.endswith("s") and not word.endswith(("ss", "us", "is")) else word

@@ -16,7 +16,8 @@ from dataclasses import dataclass
 
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Span
-from proofkit.habits._compound_places import Place, key_of, places_in
+from proofkit.habits._compound_keys import key_of
+from proofkit.habits._compound_places import Place, places_in
 from proofkit.habits._sound_words import is_echo
 from proofkit.habits.usage import Usage
 

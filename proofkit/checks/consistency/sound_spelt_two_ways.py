@@ -26,7 +26,7 @@ from proofkit.analysis import Analysis
 from proofkit.book import Book, Span
 from proofkit.checks.check import Need
 from proofkit.checks.consistency._odd_ones import Row, row_of
-from proofkit.habits._compound_places import key_of
+from proofkit.habits._compound_keys import key_of
 from proofkit.habits._sound_words import sound_key
 from proofkit.habits.compounds import joined_as
 from proofkit.habits.sounds import grows, sound_usages
