@@ -18,7 +18,7 @@ _BARE_AFTER = word_set("""
 do does did don't didn't doesn't let lets make makes made making see sees saw seen watch watched hear
 hears heard feel felt help helps helped have has had having to would could should will shall can may
 might must 'd 'll ’d ’ll wo ca sha let's bid bade suggest suggested insist insisted demand demanded ask
-asked lest rather need dare why
+asked lest rather need dare why watching seeing hearing feeling letting helping
 """)
 _BEGINS = word_set("""
 that when because where if while though although so and but then now whenever as what how till until since
@@ -83,6 +83,8 @@ def last_of_list(tokens: Sequence[Token], first: int) -> bool:
     while place >= 0 and tokens[place].text[0] not in STOPS:
         if tokens[place].tag in _FINITE:
             return noun and tokens[first - 2].text != ","
-        noun = noun or tokens[place].tag.startswith(("NN", "PRP"))
+        noun = noun or (
+            tokens[place].tag.startswith(("NN", "PRP")) or tokens[place].text[0].isupper()
+        )
         place -= 1
     return noun

@@ -142,8 +142,9 @@ def _of_name(tokens: Sequence[Token], subject: int, words: Dictionary) -> Number
     """A name is one by its capital; "the Smiths", "the English" and names that end in s are left alone."""
     before = tokens[phrase_start(tokens, subject)].text.lower()
     word = tokens[subject].text
-    if before == "the" and not words.knows(word.lower()):
-        return None  # "the Sioux"
+    plural = singular_of(word.lower(), words) is not None
+    if before == "the" and (plural or not words.knows(word.lower())):
+        return None  # "the Oxen", "the Sioux"
     if word.endswith(("sh", "ch", "ese")) or (word.endswith("s") and not word.endswith("ss")):
         return None
     if word.isupper() or has_one_form(word.lower()):

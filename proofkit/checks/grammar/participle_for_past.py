@@ -50,6 +50,8 @@ _NOMINATIVES = word_set("i he she we they")
 _TWO_OBJECTS = frozenset({"given", "shown", "forgiven", "forbidden"})
 # Adjectives in their own right, or other words as well.
 _NO_PROOF = word_set("born worn sworn drawn swollen torn borne hidden")
+# Pasts that some writers have as participles too.
+_BOTH = word_set("showed proved sewed mowed")
 _OBJECTS = word_set("the a an his her their its my our your some it him them me us these those")
 _NEVER_AFTER = word_set("by from with of")
 _OPENS = word_set(
@@ -98,7 +100,7 @@ def _on_page(tokens: Sequence[Token]) -> Iterator[tuple[int, str, str]]:
         past, participle = past_by_participle().get(word), participle_by_past().get(word)
         if past and _stands_as_past(tokens, at):
             yield at, past, f"“{word}” needs a helping verb; the past is “{past}”"
-        elif participle and _stands_as_participle(tokens, at):
+        elif participle and word not in _BOTH and _stands_as_participle(tokens, at):
             yield at, participle, f"after a helping verb it is “{participle}”"
 
 
