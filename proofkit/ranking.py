@@ -44,7 +44,21 @@ _WEIGHTS: dict[str, float] = {
     "english/": 0.5,
     "marks/": 0.5,
     "consistency/compound-two-ways": 0.5,
+    "consistency/quotation-marks-two-ways": 0.5,
+    "consistency/nesting-two-ways": 0.5,
     "consistency/marks-curly-and-straight": 0.4,
+    "consistency/dash-two-ways": 0.4,
+    "consistency/broken-off-two-ways": 0.4,
+    "consistency/capital-after-colon-two-ways": 0.4,
+    "consistency/typeface-two-ways": 0.4,
+    "consistency/speaker-two-ways": 0.4,
+    "consistency/heading-two-ways": 0.4,
+    "consistency/ellipsis-two-ways": 0.35,
+    "consistency/ellipsis-spaced-two-ways": 0.3,
+    "consistency/label-two-ways": 0.3,
+    "consistency/serial-comma-two-ways": 0.25,
+    "consistency/stop-and-mark-two-ways": 0.25,
+    "verse/": 0.6,
     "reading/": 0.3,
     "grammar/comma-": 0.1,
 }
@@ -136,4 +150,5 @@ def _narrower_twin(issue: Issue, kept: Issue) -> bool:
 
 def _merged(narrow: Issue, wide: Issue) -> Issue:
     related = tuple(dict.fromkeys((*narrow.related, *wide.related)))
-    return replace(narrow, confidence=max(narrow.confidence, wide.confidence), related=related)
+    surer = max(narrow, wide, key=lambda issue: issue.confidence)
+    return replace(narrow, confidence=surer.confidence, tier=surer.tier, related=related)

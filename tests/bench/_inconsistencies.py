@@ -12,11 +12,14 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 
 from proofkit.book import Book, Page, Role
+from proofkit.settings import English
+from proofkit.words.english import english_of
 from proofkit.words.vocabulary import vocabulary_of
 from tests.bench._slips import Slip, planted
 
 SENTENCES = Path(__file__).with_name("inconsistencies.md")
 _FORMS = re.compile(r"^(?:`([^`]+)`|(.+?)) \| (?:`([^`]+)`|(.+))$")
+_QUOTATION_MARKS = '‘“"'
 _MARKED = {"“": '"', "”": '"'}
 
 
@@ -63,8 +66,12 @@ def items() -> Iterator[Item]:
 def added(book: Book, item: Item, odd_one: int) -> Inconsistency | None:
     """The book with the item's sentences, and with the ``odd_one``-th of them the odd way.
 
-    None where the book has too few pages of story to spread them over.
+    None where the book has too few pages of story to spread them over, or where it has the odd form
+    itself. The items are in British English, so a book in American English is not taken either.
     """
+    british = english_of(book, vocabulary_of(book)) is English.BRITISH
+    if not british or not _agrees(book, item):
+        return None
     pages = [page.number for page in book.pages if _takes_a_sentence(page)]
     if len(pages) < len(item.sentences):
         return None
@@ -84,6 +91,14 @@ def swapped(book: Book) -> Iterator[Inconsistency]:
     for page in book.story_pages:
         for kind, slip in (*_names(book, page), *_marks(page)):
             yield _inconsistency(kind, book, slip, own=True)
+
+
+def _agrees(book: Book, item: Item) -> bool:
+    """Whether the book has nothing of the odd form itself: not the words, not another dash or mark."""
+    prose = "\n".join(page.prose for page in book.pages)
+    odd = item.odd[0] if item.odd[0] in _QUOTATION_MARKS else item.odd
+    dashes = set(re.findall(r"—|–|--| - ", prose)) if item.kind == "dash" else set()
+    return odd not in prose and dashes <= {item.usual.strip()}
 
 
 def _takes_a_sentence(page: Page) -> bool:
@@ -122,7 +137,7 @@ def _slip(page: int, start: int, end: int, wrong: str) -> Slip:
 def _names(book: Book, page: Page) -> Iterator[tuple[str, Slip]]:
     for use in vocabulary_of(book).names:
         for span in use.spans if use.count >= 3 and len(use.word) > 4 else ():
-            if span.page == page.number:
+            if span.page == page.number and book.quote(span).istitle():
                 for kind, odd in _misspelt(book.quote(span)):
                     yield kind, _slip(span.page, span.start, span.end, odd)
 
