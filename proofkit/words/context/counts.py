@@ -34,6 +34,11 @@ class Counts:
         self._total = total
         self._remembered: dict[str, float] = {}
 
+    @property
+    def total(self) -> int:
+        """How many tokens the runs were counted in."""
+        return self._total
+
     def count(self, run: str) -> float:
         """About how often a run (words parted by single spaces) was met; 0 where it is not kept."""
         found = self._remembered.get(run)

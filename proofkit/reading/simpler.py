@@ -1,0 +1,83 @@
+"""Simpler words for a word where it stands: of the same sense, part of speech and form.
+
+``wordlists/thesaurus.tsv`` says which words may stand for a word and how likely each is to mean the
+same, the word's most frequent sense weighing most. What the words around would rather have, by counts
+of runs of words in children's novels, is the second vote, and how simple the other word is the third.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from functools import lru_cache
+from math import log
+
+from proofkit.analysis import Token
+from proofkit.reading.same_form import in_form
+from proofkit.words.context.model import context_model
+from proofkit.words.context.tokens import REACH, tokens_of
+from proofkit.words.data import wordlist
+from proofkit.words.frequency import zipf
+
+_LETTERS = {"NOUN": "n", "VERB": "v", "ADJ": "a", "ADV": "r"}
+# The weights of the three votes, and how far below the best another may fall.
+_RUNS, _FREQUENCY = 0.25, 0.5
+_MOST_RUNS = 6.0  # natural log that the words around may take away
+_BEHIND = 1.2
+_MOST_WORDS = 3
+_TOO_WEAK = log(0.06)
+
+
+def simpler_words(
+    token: Token, text: str, is_simple: Callable[[str], bool], *, most: int = _MOST_WORDS
+) -> tuple[str, ...]:
+    """The simpler words that fit in the token's place in ``text``, the best first; often none.
+
+    ``is_simple`` says of a word in its dictionary form whether the reader knows it.
+    """
+    lemma = token.lemma.lower()
+    weighed = thesaurus().get((lemma, _LETTERS.get(token.pos, "")), {})
+    scores = dict(_scores(token, text, {o: w for o, w in weighed.items() if is_simple(o)}))
+    best = sorted(scores, key=lambda form: -scores[form])
+    return tuple(form for form in best if scores[form] > scores[best[0]] - _BEHIND)[:most]
+
+
+def _scores(token: Token, text: str, weighed: Mapping[str, int]) -> Iterator[tuple[str, float]]:
+    forms = {other: in_form(other, token.tag) for other in weighed}
+    wanted = [form for form in forms.values() if form]
+    runs = dict(zip(wanted, _runs(token, text, wanted), strict=True))
+    for other, form in forms.items():
+        sense = log(weighed[other] / 100)
+        if form and sense > _TOO_WEAK and form != token.text.lower():
+            yield form, sense + _RUNS * runs[form] + _FREQUENCY * (zipf(form) - zipf(token.lemma))
+
+
+def _runs(token: Token, text: str, forms: Sequence[str]) -> list[float]:
+    """How much worse each form fits its neighbours than the one that fits best, as natural logs."""
+    model = context_model()
+    tokens = tokens_of(text, str.istitle, max(0, token.start - 80), min(len(text), token.end + 80))
+    try:
+        at = tokens.starts.index(token.start, REACH)
+    except ValueError:  # the word is part of a longer one there
+        return [0.0] * len(forms)
+    words = model.classed(tokens.words)[at - 3 : at + 4]
+
+    def fit(form: str) -> float:
+        # How common the form is by itself is the third vote's matter.
+        share = model.counts.count(form) or 1.0
+        placed = [*words[:3], form, *words[4:]]
+        return model.counts.log_likelihood(placed, 3) - log(share)
+
+    fits = [fit(form) for form in forms]
+    return [max(-_MOST_RUNS, found - max(fits)) for found in fits]
+
+
+@lru_cache(maxsize=1)
+def thesaurus() -> Mapping[tuple[str, str], Mapping[str, int]]:
+    """The simpler words of each word and part of speech (n, v, a, r), with weights from 1 to 99."""
+    found = {}
+    for line in wordlist("thesaurus.tsv").read_text("utf-8").splitlines():
+        if not line.startswith("#"):
+            word, letter, others = line.split("\t")
+            pairs = (pair.split(":") for pair in others.split())
+            found[word, letter] = {other: int(weight) for other, weight in pairs}
+    return found
