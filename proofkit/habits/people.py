@@ -66,11 +66,11 @@ def bound_to(own: PageAnalysis, pronoun: Trace, inside: Sequence[Trace]) -> Trac
     token = own.tokens[pronoun.at]
     word = token.text.lower()
     if word.endswith("self"):
-        verb = _verb_over(own, pronoun.at)
+        verb = verb_over(own, pronoun.at)
     elif token.dep == "poss" and own.tokens[token.head].text.lower() in OWN:
         if own.tokens[token.head].dep not in ("dobj", "pobj"):
             return None
-        verb = _verb_over(own, token.head)
+        verb = verb_over(own, token.head)
     else:
         return None
     subjects = [
@@ -84,7 +84,7 @@ def bound_to(own: PageAnalysis, pronoun: Trace, inside: Sequence[Trace]) -> Trac
     return subjects[0] if len(subjects) == 1 else None
 
 
-def _verb_over(own: PageAnalysis, at: int) -> int:
+def verb_over(own: PageAnalysis, at: int) -> int:
     """The nearest verb that the word hangs on."""
     for _ in range(4):
         at = own.tokens[at].head

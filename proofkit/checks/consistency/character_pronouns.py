@@ -30,7 +30,7 @@ from proofkit.checks.check import Need
 from proofkit.checks.consistency._pronoun_forms import in_the_other
 from proofkit.habits.name_pronouns import pronouns_of
 from proofkit.habits.names import names_of, places_of
-from proofkit.habits.people import PRONOUNS, Trace, bound_to, people_of
+from proofkit.habits.people import PRONOUNS, Trace, bound_to, people_of, verb_over
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
 from proofkit.words.lists import word_set
@@ -39,6 +39,7 @@ from proofkit.words.reporting import MANNER, SAYING
 NAME = "consistency/character-pronouns"
 NEEDS = frozenset({Need.LANGUAGE_MODEL})
 
+_OBJECTS = ("dobj", "pobj", "dative")
 _OTHER = {"he": "she", "she": "he"}
 _TIMES = 3
 _SEVERAL = 2
@@ -115,7 +116,8 @@ def _has_nobody(
         return False
     unknown = [t for t in heard if t.sex == ""]
     if not unknown:
-        return any(t.sex == other and _is_near(t, pronoun) for t in heard)
+        near = [t for t in heard if t.sex == other and _is_near(t, pronoun)]
+        return any(not _is_subject_beside(own, t, pronoun) for t in near)
     held = not any(_is_near(t, pronoun) for t in unknown)
     return held and _is_held(own, pronoun, here, other)
 
@@ -160,12 +162,24 @@ def _heard(
     token = own.tokens[pronoun.at]
     verb = own.tokens[token.head]
     last = max((trace.sentence for trace in before), default=0)
-    back = last if verb.text.lower() in SAYING else _SENTENCES_BACK
+    settled = pronoun.sentence >= _SENTENCES_BACK and any(
+        t.sex == _OTHER[pronoun.sex] and not t.is_pronoun and t.span < pronoun.span for t in here
+    )
+    back = 0 if settled else last if verb.text.lower() in SAYING else _SENTENCES_BACK
     yield from (trace for trace in before if trace.sentence > last - back)
     leads = token.dep == "nsubj" and verb.dep == "ROOT"
     for trace in here:
         if trace.span < pronoun.span or (trace.sentence == pronoun.sentence and not leads):
             yield trace
+
+
+def _is_subject_beside(own: PageAnalysis, trace: Trace, pronoun: Trace) -> bool:
+    """Mum sat down beside him: whoever that is, it isn't Mum."""
+    token = own.tokens[pronoun.at]
+    if token.dep not in _OBJECTS:
+        return False
+    subject = own.tokens[trace.at]
+    return subject.dep == "nsubj" and subject.head == verb_over(own, pronoun.at)
 
 
 def _is_near(trace: Trace, pronoun: Trace) -> bool:
