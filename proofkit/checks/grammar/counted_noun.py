@@ -52,7 +52,8 @@ class group bunch lot couple company gang band herd flock army public audience w
 best first last next old young rich poor most least present number past future same fruit hair luggage
 furniture food bread water milk money news such enough self else alive home
 something anything nothing everything jury board committee council staff choir orchestra gentry nobility clergy
-people press senate
+people press senate shear way
+shears ways
 """)
 # After these the noun may only be describing what follows: "two dog bowls", "three year old".
 _GOES_ON = frozenset({"NOUN", "PROPN", "ADJ", "NUM"})

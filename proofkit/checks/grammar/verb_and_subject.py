@@ -201,6 +201,10 @@ def _may_stand(tokens: Sequence[Token], subject: int, at: int, number: Number) -
     before = [token.text.lower() for token in clause_before(tokens, subject)]
     if verb == "were" and any(word in _WISHES for word in before):
         return True
+    after = tokens[at + 1].text.lower() if at + 1 < len(tokens) else ""
+    said = {*before, tokens[phrase_start(tokens, subject)].text.lower()}
+    if after in ("i", "you", "he", "she", "they", "we") and said & {"what", "which"}:
+        return True  # "what business have you here"
     helped = any(token.tag in ("MD", "TO") for token in tokens[subject + 1 : at])
     if verb in ("have", "do") and (helped or kept_bare(tokens, subject)):
         return True

@@ -43,7 +43,7 @@ NEEDS = frozenset({Need.LANGUAGE_MODEL})
 _OTHER_CHECK = word_set("be is are was were am has have does do")
 # Wishes ("long live the queen"), and words that are small words as well.
 _NO_PROOF = word_set(
-    "bless save forbid help live come need dare round like near open down square clear suppose say"
+    "bless save forbid help live come need dare round like near open down square clear suppose say sate"
 )
 # "Though he call himself a king": after these an old verb stands bare.
 _DOUBTS = word_set("if though although whether until till unless lest before")
