@@ -1,0 +1,1 @@
+"""Verse: its lines, its rhymes, its metre, and the lines that stumble."""

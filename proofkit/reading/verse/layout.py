@@ -1,0 +1,71 @@
+"""Which parts of a book are set in lines as verse is.
+
+An author sets verse in one of two ways: lines broken inside a paragraph, or a short paragraph a line.
+A paragraph of two lines or more is a stanza; so is a run of short paragraphs on one page.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from itertools import groupby
+
+from proofkit.book import Book, Page, Role, Span
+
+LONGEST_LINE = 75  # characters; a hexameter has 60 to 70
+_LETTERS = re.compile(r"[^\W\d_]")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Set:
+    """One line as it is set: its place and its text, trimmed."""
+
+    span: Span
+    text: str
+
+
+Block = tuple[Set, ...]
+
+
+def blocks_in_lines(book: Book) -> tuple[Block, ...]:
+    """Every run of at least two lines that is set like a stanza, in the book's order."""
+    return tuple(block for page in book.story_pages for block in _of_page(page))
+
+
+def single_lines(book: Book) -> tuple[Set, ...]:
+    """All lines of all pages in a row, however they are set, where every page has at most two; else none."""
+    rows = [_lines(page, 0, len(page.text)) for page in book.story_pages if page.words]
+    if any(len(row) > 2 or any(len(line.text) > LONGEST_LINE for line in row) for row in rows):
+        return ()
+    return tuple(line for row in rows for line in row)
+
+
+def _of_page(page: Page) -> Iterator[Block]:
+    story = [p for p in page.paragraphs if p.role is Role.STORY]
+    rows = [_lines(page, paragraph.start, paragraph.end) for paragraph in story]
+    for alone, run in groupby(filter(None, rows), key=lambda row: len(row) == 1):
+        if alone:
+            yield from _runs(row[0] for row in run)
+        else:
+            yield from (row for row in run if all(len(line.text) <= LONGEST_LINE for line in row))
+
+
+def _runs(lines: Iterable[Set]) -> Iterator[Block]:
+    for short, run in groupby(lines, key=lambda line: len(line.text) <= LONGEST_LINE):
+        block = tuple(run)
+        if short and len(block) > 1:
+            yield block
+
+
+def _lines(page: Page, start: int, end: int) -> Block:
+    found = []
+    at = start
+    for text in page.prose[start:end].split("\n"):
+        if _LETTERS.search(text):
+            first = at + len(text) - len(text.lstrip())
+            stripped = text.strip()
+            span = page.span(first, first + len(stripped))
+            found.append(Set(span=span, text=stripped))
+        at += len(text) + 1
+    return tuple(found)

@@ -1,0 +1,105 @@
+"""The lines that leave the metre of their poem, and how.
+
+A line stumbles where it costs the reader clearly more than the poem's lines do as a rule. What is wrong
+is told by trying: if it goes well with other beats, it is short or long; if one word of two syllables
+or more has its stress off the beat, that word trips; else too many syllables crowd between two beats.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from proofkit.book import Span
+from proofkit.reading.verse.layout import Set
+from proofkit.reading.verse.metre import Fit, LineFits, Scanned
+from proofkit.reading.verse.poem import Stumble, StumbleKind
+from proofkit.reading.verse.syllables import PRIMARY, Word
+
+SURPRISE = 1.9
+_BETTER = 1.0  # another number of beats must save this much to be the answer
+_PER_SYLLABLE = 0.9  # for each syllable outside what all lines alike have
+_FEWEST_ALIKE = 4
+_UNREADABLE = 6.0
+
+
+def stumbles(
+    lines: Sequence[Set], words: Sequence[Sequence[Word]], poem: Scanned, alike: Sequence[int]
+) -> tuple[Stumble | None, ...]:
+    """For each line of a poem whether it stumbles. ``alike`` numbers the lines that should be alike."""
+    counts = [_syllables(poem, at) for at in range(len(lines))]
+    found = []
+    for at, line in enumerate(lines):
+        others = [counts[i] for i in range(len(lines)) if alike[i] == alike[at] and i != at]
+        outside = _outside(counts[at], others)
+        surprise = poem.costs[at] - poem.usual_cost + _PER_SYLLABLE * outside
+        found.append(
+            _stumble(line, words[at], poem.fits[at], poem.expected[at], surprise)
+            if surprise >= SURPRISE
+            else None
+        )
+    return tuple(found)
+
+
+def _syllables(poem: Scanned, at: int) -> int:
+    fit = _natural(poem.fits[at])
+    return len(fit.pattern) if fit else 0
+
+
+def _natural(fits: LineFits) -> Fit | None:
+    return min(fits.values(), key=lambda fit: fit.cost, default=None)
+
+
+def _outside(count: int, others: Sequence[int]) -> int:
+    """By how many syllables a line falls outside what the lines like it have."""
+    if len(others) < _FEWEST_ALIKE:
+        return 0
+    return max(min(others) - count, count - max(others), 0)
+
+
+def _stumble(
+    line: Set, words: Sequence[Word], fits: LineFits, expected: int, surprise: float
+) -> Stumble:
+    here = fits.get(expected)
+    cost = here.cost if here else _UNREADABLE
+    natural = min(fits, key=lambda beats: fits[beats].cost, default=0)
+    if natural and natural != expected and fits[natural].cost <= cost - _BETTER:
+        kind = StumbleKind.SHORT if natural < expected else StumbleKind.LONG
+        span = line.span
+    else:
+        tripping = _tripping(words, here.pattern) if here else None
+        kind = StumbleKind.STRESS if tripping else StumbleKind.CROWDED
+        span = _word_span(line, tripping) if tripping else line.span
+        natural = expected
+    return Stumble(
+        kind=kind, span=span, beats=natural, expected=expected, surprise=round(surprise, 2)
+    )
+
+
+def _tripping(words: Sequence[Word], pattern: str) -> Word | None:
+    """The word whose stressed syllable is off the beat, if the pattern can be laid under the words."""
+    for word, own in _laid(words, pattern):
+        for reading in word.readings:
+            if len(reading.syllables) == len(own) and any(
+                kind == PRIMARY and mark == "x"
+                for kind, mark in zip(reading.syllables, own, strict=True)
+            ):
+                return word
+    return None
+
+
+def _laid(words: Sequence[Word], pattern: str) -> list[tuple[Word, str]]:
+    """Each word with its part of the pattern; elisions are tried so that the whole is used up."""
+    if not words:
+        return []
+    for reading in words[0].readings:
+        length = len(reading.syllables)
+        if length <= len(pattern):
+            rest = _laid(words[1:], pattern[length:])
+            if len(rest) == len(words) - 1 and (rest or length == len(pattern)):
+                return [(words[0], pattern[:length]), *rest]
+    return []
+
+
+def _word_span(line: Set, word: Word) -> Span:
+    start = line.span.start
+    return Span(page=line.span.page, start=start + word.start, end=start + word.end)
