@@ -6,11 +6,8 @@ that a manuscript that did not change is reported again without starting an engi
 
 from __future__ import annotations
 
-import hashlib
 from collections.abc import Iterator, Sequence
-from contextlib import suppress
 from dataclasses import dataclass, replace
-from functools import cache
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -24,11 +21,10 @@ from proofkit.engines.address import checked_address
 from proofkit.engines.memory import Memory
 from proofkit.engines.note import EngineNote
 from proofkit.issue import Issue, with_keys
+from proofkit.opening import digest, read_once
 from proofkit.problem import Notice, Unusable
 from proofkit.progress import Progress, silent
 from proofkit.ranking import asked_where_unsure, ranked, without_rivals
-from proofkit.readers.language import looks_english
-from proofkit.readers.read import read
 from proofkit.reading.bands import band_named
 from proofkit.reading.measure import BookReading, measure
 from proofkit.report import Report, report_of
@@ -36,9 +32,8 @@ from proofkit.rulings.decisions import decided_for
 from proofkit.rulings.judging import Judgement, judged
 from proofkit.rulings.own_words import is_settled, still_idle, unsettled
 from proofkit.rulings.ruling import Ruling, idle_sentence
-from proofkit.settings import Choices, English, Settings
+from proofkit.settings import USUAL_PACE, Choices, English, Settings
 from proofkit.words.confirm import WordToConfirm, words_to_confirm
-from proofkit.words.data import wordlist
 from proofkit.words.dictionary import dictionary
 from proofkit.words.english import english_of
 from proofkit.words.vocabulary import vocabulary_of
@@ -47,7 +42,6 @@ if TYPE_CHECKING:
     from proofkit.engines.analyse import Analyst
 
 _KIND = "findings"
-_BOOKS = "books"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -114,53 +108,12 @@ def _task(path: Path, asked: Choices, memory: Memory) -> _Task | str:
         band_named(settings.age_band)
         if settings.grammar_server:
             checked_address(settings.grammar_server)
-        book = _book(path, memory)
+        book = read_once(path, memory)
     except Unusable as problem:
         return str(problem)
-    if not looks_english(book):
-        return f"“{path}” doesn’t seem to be in English, and proofkit knows no other language."
-    # A ruling, the title and the companions change nothing that a check finds in the book.
-    asking = replace(settings, title="", series=())
-    return _Task(book=book, settings=settings, rulings=decided.rulings, key=_digest(book, asking))
-
-
-def _book(path: Path, memory: Memory) -> Book:
-    """The manuscript as read: from memory, if the file has not changed in a single byte."""
-    content = _content(path)
-    if content is None:
-        return read(path)  # which says what is the matter
-    key = _digest(str(path), content)
-    kept = memory.recall(_BOOKS, key)
-    with suppress(msgspec.DecodeError):
-        if kept:
-            return msgspec.msgpack.decode(kept, type=Book)
-    book = read(path)
-    memory.remember(_BOOKS, key, msgspec.msgpack.encode(book))
-    return book
-
-
-def _content(path: Path) -> bytes | None:
-    """What tells a file's content from any other; None where it is no ordinary file to be opened."""
-    try:
-        # A pipe or a device would be waited for, or never end.
-        if path.is_file():
-            with path.open("rb") as file:
-                return hashlib.file_digest(file, "sha256").digest()
-    except (OSError, ValueError):
-        pass
-    return None
-
-
-def _digest(*matter: object) -> bytes:
-    return hashlib.sha256(msgspec.msgpack.encode((_edition(), *matter))).digest()
-
-
-@cache
-def _edition() -> list[tuple[str, int, int]]:
-    """Which proofkit this is, to the file: with a changed check or word list all is asked again."""
-    package = Path(__file__).parent
-    files = (*package.rglob("*.py"), *package.rglob("*.toml"), *wordlist(".").glob("*.t*"))
-    return sorted((str(f), f.stat().st_size, f.stat().st_mtime_ns) for f in files)
+    # A ruling, the title, the companions and the pace change nothing that a check finds in the book.
+    asking = replace(settings, title="", series=(), words_a_minute=USUAL_PACE)
+    return _Task(book=book, settings=settings, rulings=decided.rulings, key=digest(book, asking))
 
 
 def _remembered(value: bytes) -> Findings | None:
@@ -223,7 +176,7 @@ def _examine(
             dictionary(analysis.english),
             raised=[issue.span for issue in kept],
         ),
-        reading=measure(task.book),
+        reading=measure(task.book, analysis.vocabulary),
         engines=analyst.engines,
         notices=tuple(notices),
     )

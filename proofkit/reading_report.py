@@ -14,9 +14,9 @@ from proofkit.reading.advice import reasons
 from proofkit.reading.bands import AgeBand, Place, band_named
 from proofkit.reading.extent import Extent, extents_of
 from proofkit.reading.measure import BookReading, Measures, PageReading, SpreadReading
-from proofkit.reading.pace import WORDS_A_MINUTE, Pace, pace_of, seconds_aloud
+from proofkit.reading.pace import Pace, pace_of, seconds_aloud
 from proofkit.reading.places import book_places, spread_places
-from proofkit.settings import English
+from proofkit.settings import USUAL_PACE, English
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -100,7 +100,7 @@ def reading_report_of(
     *,
     english: English,
     age_band: str,
-    words_a_minute: int = WORDS_A_MINUTE,
+    words_a_minute: int = USUAL_PACE,
     remarks: Sequence[str] = (),
 ) -> ReadingReport:
     """The report of a measured book. Raises Unusable if there is no such age band."""

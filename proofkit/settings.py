@@ -6,6 +6,7 @@ A file ``proofkit.toml`` in the manuscript's folder may hold the book's own choi
     english = "british"           # or "american"; "auto", or nothing: proofkit finds out from the book
     age-band = "picture"
     series = ["../book 1", "../book 2/goose.docx"]
+    words-a-minute = 150          # how fast it is read aloud
     grammar-server = "http://localhost:8081"
 
     [style]
@@ -28,10 +29,13 @@ from proofkit.problem import Unusable
 from proofkit.style import Style
 
 USUAL_AGE_BAND = "picture"
+# Common practice for reading aloud; no authority gives a figure.
+USUAL_PACE = 150
 AUTO = "auto"  # the English: to be found out from the book
 
 _TEXTS = ("title", "english", "age-band", "grammar-server")
-_NAMES = (*_TEXTS, "series", "style", "stet")
+_PACE = "words-a-minute"
+_NAMES = (*_TEXTS, "series", _PACE, "style", "stet")
 _STYLE_LISTS = ("names", "words")
 
 
@@ -54,7 +58,8 @@ class Settings:
     ``grammar_server`` is the address of a grammar engine that already runs, or None for our own.
     ``style`` holds the author's decisions, which come before what the book mostly does.
     ``title`` is the book's title where the author gave one, else "". ``series`` names folders or
-    manuscripts of other books that this one must agree with.
+    manuscripts of other books that this one must agree with. ``words_a_minute`` is how fast the book is
+    read aloud.
     """
 
     english: English | None = None
@@ -63,6 +68,7 @@ class Settings:
     style: Style = field(default_factory=Style)
     title: str = ""
     series: tuple[Path, ...] = ()
+    words_a_minute: int = USUAL_PACE
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -104,6 +110,7 @@ def settings_in(own: OwnFile | None, asked: Choices) -> Settings:
         style=_style(own),
         title=texts.get("title", "").strip(),
         series=tuple(own.path.parent / other for other in _list(own, "series")),
+        words_a_minute=_pace(own),
     )
 
 
@@ -123,6 +130,15 @@ def _text(own: OwnFile, name: str, table: str = "") -> str:
             f'{own.at(own.line_of(name, table))}: {name} must be in quotation marks, as in {name} = "…".'
         )
     return value
+
+
+def _pace(own: OwnFile) -> int:
+    pace = own.values.get(_PACE, USUAL_PACE)
+    if not isinstance(pace, int) or pace < 1:
+        raise Unusable(
+            f"{own.at(own.line_of(_PACE))}: {_PACE} must be a whole number of words, as in {_PACE} = {USUAL_PACE}."
+        )
+    return pace
 
 
 def _list(own: OwnFile, name: str, table: str = "") -> tuple[str, ...]:

@@ -9,8 +9,6 @@ from statistics import median
 
 from proofkit.reading.bands import AgeBand, Place
 
-# Common practice for reading aloud; no authority gives one.
-WORDS_A_MINUTE = 150
 _FAR_ABOVE_THE_BOOK = 2
 _IN_A_ROW = 3
 
@@ -50,7 +48,7 @@ def pace_of(words: Sequence[int], band: AgeBand) -> Pace:
     )
 
 
-def seconds_aloud(words: int, words_a_minute: int = WORDS_A_MINUTE) -> int:
+def seconds_aloud(words: int, words_a_minute: int) -> int:
     """How long so many words take a reader, in whole seconds."""
     return round(60 * words / words_a_minute)
 
