@@ -9,7 +9,7 @@ from typing import Annotated
 import typer
 
 import proofkit
-from proofkit.cli import begin, check, engine, explain, stet, stylesheet
+from proofkit.cli import begin, check, engine, explain, reading, stet, stylesheet
 from proofkit.cli.streams import steady_streams
 
 app = typer.Typer(
@@ -23,6 +23,9 @@ app = typer.Typer(
 )
 app.command("begin", help=begin.HELP)(begin.begin)
 app.command("check", help=check.HELP)(check.check)
+app.command("reading", help=reading.HELP, short_help="Tell how a book reads, and for whom.")(
+    reading.reading
+)
 app.command("stet", help=stet.HELP)(stet.stet)
 app.command("explain", short_help="Tell what a check finds, and why it matters.")(explain.explain)
 app.command(

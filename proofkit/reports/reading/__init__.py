@@ -1,0 +1,1 @@
+"""How a book reads, for eyes and for programs."""
