@@ -23,7 +23,6 @@ When to let it stand
 from __future__ import annotations
 
 import re
-from collections import defaultdict
 from collections.abc import Iterable, Iterator
 
 from proofkit.analysis import Analysis, PageAnalysis
@@ -66,7 +65,7 @@ _VERB_OBJECTS = word_set(
 
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
-    """One issue each; where a book has the word so again and again, one for all.
+    """One issue each; where a book has such words so again and again, one for all.
 
     A book that hardly ever gives such names their capital has a house style: one query for all its words.
     """
@@ -75,12 +74,8 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
     if len(spans) > _A_HABIT and _SELDOM * _capitals(book, places) <= len(spans):
         yield _habit(book, spans)
         return
-    by_word: dict[str, list[Span]] = defaultdict(list)
-    for span in spans:
-        by_word[book.quote(span)].append(span)
-    for same in by_word.values():
-        for first, *others in [same] if len(same) > _A_HABIT else by_surroundings(book, same):
-            yield _issue(book, first, others, spoken_to=places[first])
+    for first, *others in [spans] if len(spans) > _A_HABIT else by_surroundings(book, spans):
+        yield _issue(book, first, others, spoken_to=places[first])
 
 
 def _places(book: Book, analysis: Analysis, settings: Settings) -> dict[Span, bool]:
@@ -122,12 +117,14 @@ def _habit(book: Book, spans: list[Span]) -> Issue:
 
 def _issue(book: Book, span: Span, others: list[Span], *, spoken_to: bool) -> Issue:
     word = book.quote(span).capitalize()
+    alone = all(book.quote(other) == book.quote(span) for other in others)
+    names = f"{word} is used as a name" if alone else f"{word} and the like are used as names"
     return issue_at(
         book,
         span,
         check=NAME,
         tier=Tier.QUERY if spoken_to else Tier.ERROR,
-        message=f"a capital where {word} is used as a name",
+        message=f"a capital where {names}",
         suggestions=(word,),
         confidence=0.7 if spoken_to else 0.8,
         related=others,
