@@ -23,7 +23,8 @@ from proofkit.settings import USUAL_PACE, English
 class ReadPage:
     """A page of story: its measures, where each is in the age band, and its text.
 
-    ``number`` is its 1-based place among the manuscript's pages; ``seconds`` the time it takes aloud.
+    ``number`` is its 1-based place among the manuscript's pages; ``seconds`` the time it takes aloud;
+    ``prose`` the text with all that is not story blanked by spaces.
     """
 
     number: int
@@ -31,6 +32,7 @@ class ReadPage:
     spread: int | None
     role: Role
     text: str
+    prose: str
     measures: PageReading
     places: Mapping[str, Place]
     seconds: int
@@ -153,6 +155,7 @@ def _page(page: Page, reading: PageReading, band: AgeBand, words_a_minute: int) 
         spread=page.spread,
         role=page.role,
         text=page.text,
+        prose=page.prose,
         measures=reading,
         places=spread_places(reading, band),
         seconds=seconds_aloud(reading.words, words_a_minute),
