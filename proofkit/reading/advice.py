@@ -8,8 +8,9 @@ from proofkit.reading.bands import AgeBand, Place
 from proofkit.reading.measure import Measures
 from proofkit.reading.pace import Pace
 
-# On a spread of few words a hundredth of them is no measure.
+# A spread of few words strays further from the usual than a book does, and means nothing by it.
 _FEWEST_WORDS = 20
+_FAR_OFF_THE_LIST = 1.5
 _TWICE = 2
 _THRICE = 3
 
@@ -65,8 +66,9 @@ def _about_its_language(
 ) -> Iterator[str]:
     if band.grade and places.get("flesch_kincaid_grade") is Place.WELL_ABOVE:
         yield f"grade {measures.flesch_kincaid_grade:.1f}, where {band.grade.most} is the most"
-    if places.get("off_list") is Place.WELL_ABOVE and measures.words >= _FEWEST_WORDS:
-        off = round(measures.off_list(band.word_list) * measures.words / 100)
+    share = measures.off_list(band.word_list)
+    if share > _FAR_OFF_THE_LIST * band.off_list.most and measures.words >= _FEWEST_WORDS:
+        off = round(share * measures.words / 100)
         yield f"{off} words that are not on the list of {band.word_list.whose}"
 
 

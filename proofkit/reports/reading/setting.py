@@ -205,11 +205,18 @@ def formulas(measures: Measures) -> str:
         ("Dale-Chall 1995 cloze", measures.dale_chall_cloze, ""),
         ("SMOG", measures.smog, ""),
         ("Coleman-Liau", measures.coleman_liau, ""),
-        ("ARI", None if measures.ari is None else ceil(measures.ari), ""),
+        ("ARI", measures.ari, _ari_ages(measures.ari)),
         ("Gunning Fog", measures.gunning_fog, ""),
     )
-    told = [f"{name} {score:.3g}{more}" for name, score, more in scores if score is not None]
+    told = [f"{name} {score:.1f}{more}" for name, score, more in scores if score is not None]
     return f"By other formulas: {', '.join(told)}." if told else ""
+
+
+def _ari_ages(ari: float | None) -> str:
+    """The American ages of an index, a part of a year counted whole: 1 is 5 to 6."""
+    if ari is None or not 1 <= ceil(ari) <= 13:
+        return ""
+    return f" (ages {ceil(ari) + 4} to {ceil(ari) + 5})"
 
 
 def ease_in_words(ease: float) -> str:

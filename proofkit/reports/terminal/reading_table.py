@@ -28,7 +28,7 @@ from proofkit.reports.terminal.theme import FAULT, INK, STRONG
 _MOST_TO_WORK_ON = 6  # more than can be kept in mind is no help
 _MOST_BARS = 40
 _INDENT = 2
-_FIGURES = 28  # characters for the columns behind the bars
+_FIGURES = 19  # characters of the columns of words and sentences, with the gaps
 _WIDEST_BAR = 60
 _NARROWEST_BAR = 10
 
@@ -70,31 +70,30 @@ def _show_work(report: ReadingReport, console: Console) -> None:
 def _show_bars(report: ReadingReport, console: Console) -> None:
     band = band_named(report.age_band)
     names = [step_name(report, step) for step in report.steps]
-    longest = max(map(len, names))
-    room = min(_WIDEST_BAR, console.width - longest - _FIGURES - _INDENT)
-    console.print()
-    if room < _NARROWEST_BAR:
-        room = 0
-    scale = max(band.spread_words.most, *(step.measures.words for step in report.steps))
-    usual, most = band.spread_words.usual, band.spread_words.most
+    grades = [_grade(step) for step in report.steps]
+    name_width, grade_width = max(map(len, names)), max(len("grade"), *map(len, grades))
+    room = _room(console.width - _INDENT - name_width - grade_width)
     line = "│" if console.encoding.startswith("utf") else "|"
-    band_head = f"{line} {usual} usual, {most} the most for {band.plural}" if room else ""
-    console.print(
-        Text(
-            f"{'':{longest + _INDENT}}{'words':>6}  {'longest':>7}  {'grade':<10} {band_head}"[
-                : console.width
-            ],
-            INK,
-            no_wrap=True,
-        )
-    )
-    for name, step in zip(names, report.steps, strict=True):
-        text = Text(no_wrap=True)
-        text.append(f"{'':{_INDENT}}{name:<{longest}}", INK)
+    usual, most = band.spread_words.usual, band.spread_words.most
+    marked = f"{line} {usual} usual, {most} at most" if room else ""
+    head = f"{'':{_INDENT + name_width}}{'words':>6}  {'longest':>7}  {'grade':{grade_width}}  {marked}"
+    scale = max(most, *(step.measures.words for step in report.steps))
+    console.print()
+    console.print(Text(head.rstrip(), INK, no_wrap=True))
+    for name, grade, step in zip(names, grades, report.steps, strict=True):
+        text = Text(f"{'':{_INDENT}}", no_wrap=True)
+        text.append(f"{name:{name_width}}", INK)
         text.append(f"{step.measures.words:>6}", FAULT if step.reasons else "")
-        text.append(f"  {step.measures.longest_sentence or '':>7}  {_grade(step):<10} ")
+        text.append(f"  {step.measures.longest_sentence or '':>7}  {grade:{grade_width}}  ")
         text.append(_bar(step.measures.words, scale, room, band, line), INK)
+        text.rstrip()
         console.print(text)
+
+
+def _room(columns: int) -> int:
+    """How long a bar can be; 0 where there is too little room for any."""
+    room = min(_WIDEST_BAR, columns - _FIGURES)
+    return room if room >= _NARROWEST_BAR else 0
 
 
 def _grade(step: ReadSpread) -> str:
@@ -110,8 +109,8 @@ def _bar(words: int, scale: int, room: int, band: AgeBand, line: str) -> str:
     filled = round(room * words / scale)
     cells = [block if at < filled else " " for at in range(room)]
     for mark in (band.spread_words.usual, band.spread_words.most):
-        at = round(room * mark / scale)
-        if at < room:
+        at = round(room * mark / scale) - 1
+        if at >= 0:
             cells[at] = line
     return "".join(cells).rstrip()
 
