@@ -150,7 +150,7 @@ def _groupings(blocks: Sequence[Block], form: Schemed) -> list[list[int]]:
 def _stanzas(
     blocks: Sequence[Block],
     kinds: Sequence[Kinds],
-    words: Sequence[Sequence[Sequence[Word]]],
+    words: Sequence[Sequence[tuple[Word, ...]]],
     form: Schemed,
     poem: Scanned | None,
 ) -> tuple[Stanza, ...]:

@@ -70,7 +70,7 @@ class Scanned:
 
 
 def scanned(
-    stanzas: Sequence[Sequence[Sequence[Word]]], groupings: Sequence[Sequence[int]]
+    stanzas: Sequence[Sequence[tuple[Word, ...]]], groupings: Sequence[Sequence[int]]
 ) -> Scanned | None:
     """A poem's stanzas, each of lines, each of words, in the metre that fits best.
 

@@ -9,9 +9,10 @@ public-domain verse of known metre; ``tests/outside/test_verse.py`` holds them.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from enum import StrEnum
+from functools import lru_cache
 
 from proofkit.reading.verse.syllables import (
     ARTICLE,
@@ -92,7 +93,10 @@ _State = tuple[int, int, int]  # lead (or what leads so far), beats, off syllabl
 _Paths = dict[_State, tuple[float, str]]
 
 
-def scans(words: Sequence[Word], tread: Tread) -> Mapping[Shape, Scan]:
+@lru_cache(
+    maxsize=4096
+)  # a refrain comes again; and a draft is scanned again with one line changed
+def scans(words: tuple[Word, ...], tread: Tread) -> Mapping[Shape, Scan]:
     """The cheapest reading of a line in each shape that it can have."""
     paths: _Paths = {(0, 0, 0): (0.0, "")}
     for word in words:

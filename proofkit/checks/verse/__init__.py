@@ -1,0 +1,1 @@
+"""Checks of verse: the line that stumbles, the rhyme that fails, the refrain that differs."""
