@@ -15,7 +15,10 @@ from proofkit.reading.bands import AgeBand, Place, band_named
 from proofkit.reading.extent import Extent, extents_of
 from proofkit.reading.measure import BookReading, Measures, PageReading, SpreadReading
 from proofkit.reading.pace import Pace, pace_of, seconds_aloud
+from proofkit.reading.phonics import Decodable
 from proofkit.reading.places import book_places, spread_places
+from proofkit.reading.verse.poem import Verse
+from proofkit.reading.words_beyond import HardWord
 from proofkit.settings import USUAL_PACE, English
 
 
@@ -71,6 +74,9 @@ class ReadingReport:
     ``steps``       what lies open at once, in order; empty where no pages are marked
     ``pace``        the rhythm of the steps
     ``extents``     how the text fits books of 24, 32 and 40 pages
+    ``words_beyond``  the words beyond the band, those that are no gift first
+    ``phonics``     for a child who reads alone: how much of the text can be sounded out; else None
+    ``verse``       None where the book is prose
     ``remarks``     sentences that the author should know
     """
 
@@ -88,6 +94,9 @@ class ReadingReport:
     steps: tuple[ReadSpread, ...]
     pace: Pace
     extents: tuple[Extent, ...]
+    words_beyond: tuple[HardWord, ...] = ()
+    phonics: Decodable | None = None
+    verse: Verse | None = None
     remarks: tuple[str, ...] = ()
 
     @property
@@ -96,20 +105,26 @@ class ReadingReport:
         return tuple(step for step in self.steps if step.spread is not None)
 
 
-def reading_report_of(
+def reading_report_of(  # noqa: PLR0913 - a report is made of that many things
     book: Book,
     reading: BookReading,
     *,
     english: English,
     age_band: str,
     words_a_minute: int = USUAL_PACE,
+    words_beyond: Sequence[HardWord] = (),
+    phonics: Decodable | None = None,
+    verse: Verse | None = None,
     remarks: Sequence[str] = (),
 ) -> ReadingReport:
     """The report of a measured book. Raises Unusable if there is no such age band."""
     band = band_named(age_band)
     laid_out = _laid_out(book, reading)
     pace = pace_of([each.words for each in laid_out], band)
-    steps = tuple(_step(each, band, pace, at, words_a_minute) for at, each in enumerate(laid_out))
+    hard = [word for word in words_beyond if not word.gift]
+    steps = tuple(
+        _step(each, band, pace, at, words_a_minute, hard) for at, each in enumerate(laid_out)
+    )
     return ReadingReport(
         path=book.path,
         title=book.title,
@@ -126,6 +141,9 @@ def reading_report_of(
         steps=steps,
         pace=pace,
         extents=extents_of(reading.words, _spreads_taken(book), band),
+        words_beyond=tuple(words_beyond),
+        phonics=phonics,
+        verse=verse,
         remarks=(*book.remarks, *remarks),
     )
 
@@ -163,15 +181,21 @@ def _page(page: Page, reading: PageReading, band: AgeBand, words_a_minute: int) 
 
 
 def _step(
-    reading: SpreadReading | PageReading, band: AgeBand, pace: Pace, at: int, words_a_minute: int
+    reading: SpreadReading | PageReading,
+    band: AgeBand,
+    pace: Pace,
+    at: int,
+    words_a_minute: int,
+    hard: Sequence[HardWord],
 ) -> ReadSpread:
-    places = spread_places(reading, band)
+    places, pages = spread_places(reading, band), _pages(reading)
+    here = [word.word for word in hard if not set(pages).isdisjoint(word.pages)]
     return ReadSpread(
         spread=reading.spread if isinstance(reading, SpreadReading) else None,
-        pages=_pages(reading),
+        pages=pages,
         measures=reading,
         run=reading.run,
         places=places,
         seconds=seconds_aloud(reading.words, words_a_minute),
-        reasons=reasons(reading, places, band, pace, at),
+        reasons=reasons(reading, places, band, pace, at=at, hard=here),
     )

@@ -56,6 +56,8 @@ def read_all(request: Request) -> Exit:
                 say(outcome.problem or f"{outcome.path} could not be measured.")
                 code = Exit.UNUSABLE
                 continue
+            if not outcome.complete and code is Exit.CLEAN:
+                code = Exit.INCOMPLETE
             reports.append(outcome.report)
             if files:
                 _write(outcome.path, outcome.report, format_, files)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 
 from proofkit.reading.bands import AgeBand, Place
 from proofkit.reading.measure import Measures
@@ -10,19 +10,29 @@ from proofkit.reading.pace import Pace
 
 # A spread of few words strays further from the usual than a book does, and means nothing by it.
 _FEWEST_WORDS = 20
-_FAR_OFF_THE_LIST = 1.5
+_MANY_HARD_WORDS = 3
+_NAMED = 5
 _TWICE = 2
 _THRICE = 3
 
 
 def reasons(
-    measures: Measures, places: Mapping[str, Place], band: AgeBand, pace: Pace, at: int
+    measures: Measures,
+    places: Mapping[str, Place],
+    band: AgeBand,
+    pace: Pace,
+    *,
+    at: int,
+    hard: Sequence[str] = (),
 ) -> tuple[str, ...]:
-    """Why the spread at place ``at`` is worth a look, the gravest first; empty where nothing is."""
+    """Why the spread at place ``at`` is worth a look, the gravest first; empty where nothing is.
+
+    ``hard`` are the words on it that are beyond the band and no gift.
+    """
     return (
         *_about_its_words(measures, places, band, pace, at),
         *_about_its_sentences(measures, places, band),
-        *_about_its_language(measures, places, band),
+        *_about_its_language(measures, places, band, hard),
     )
 
 
@@ -62,14 +72,13 @@ def _about_its_sentences(
 
 
 def _about_its_language(
-    measures: Measures, places: Mapping[str, Place], band: AgeBand
+    measures: Measures, places: Mapping[str, Place], band: AgeBand, hard: Sequence[str]
 ) -> Iterator[str]:
     if band.grade and places.get("flesch_kincaid_grade") is Place.WELL_ABOVE:
         yield f"grade {measures.flesch_kincaid_grade:.1f}, where {band.grade.most} is the most"
-    share = measures.off_list(band.word_list)
-    if share > _FAR_OFF_THE_LIST * band.off_list.most and measures.words >= _FEWEST_WORDS:
-        off = round(share * measures.words / 100)
-        yield f"{off} words that are not on the list of {band.word_list.whose}"
+    if len(hard) >= _MANY_HARD_WORDS:
+        more = f" and {len(hard) - _NAMED} more" if len(hard) > _NAMED else ""
+        yield f"{len(hard)} words beyond the age: {', '.join(hard[:_NAMED])}{more}"
 
 
 def _times(times: float) -> str:

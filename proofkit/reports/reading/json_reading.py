@@ -9,6 +9,7 @@ import msgspec
 
 from proofkit.reading.bands import Place, band_named
 from proofkit.reading.measure import Measures
+from proofkit.reading.phonics import Decodable
 from proofkit.reading_report import ReadingReport, ReadPage, ReadSpread
 from proofkit.reports.places import page_name
 from proofkit.reports.reading.setting import step_name
@@ -46,6 +47,9 @@ def _object(report: ReadingReport) -> dict[str, object]:
         "pages": [_page(page) for page in report.pages],
         "pace": _pace(report),
         "extents": report.extents,
+        "words_beyond": report.words_beyond,
+        "phonics": _phonics(report.phonics),
+        "verse": report.verse,
         "remarks": report.remarks,
     }
 
@@ -80,6 +84,20 @@ def _page(page: ReadPage) -> dict[str, object]:
         "text": page.text,
         **_flat(page.measures, page.places, page.seconds),
         "run": page.measures.run,
+    }
+
+
+def _phonics(phonics: Decodable | None) -> dict[str, object] | None:
+    if phonics is None:
+        return None
+    return {
+        "phase": phonics.phase,
+        "words": phonics.words,
+        "decodable": phonics.decodable,
+        "share": phonics.share,
+        "share_with_tricky": phonics.share_with_tricky,
+        "tricky": phonics.tricky,
+        "not_yet": phonics.not_yet,
     }
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from proofkit.reading.bands import band_named
 from proofkit.reading_report import ReadingReport, ReadSpread
+from proofkit.reports.reading.language import hard_rows, sentences_on_language
 from proofkit.reports.reading.setting import (
     about,
     extent_sentence,
@@ -35,6 +36,10 @@ def as_plain(report: ReadingReport) -> str:
         lines += ["", "\t".join((unit(report), *_HEADS))]
         lines += [_step(report, step) for step in report.steps]
     lines += [*pace_sentences(report), *grade_sentences(report)]
+    if hard_rows(report):
+        lines += ["", "beyond the age\twhere\tsimpler\twhy"]
+        lines += [f"{row.word}\t{row.where}\t{row.simpler}\t{row.why}" for row in hard_rows(report)]
+    lines += sentences_on_language(report)
     if rows(report):
         lines += ["", f"the whole\there\t{band_named(report.age_band).plural} usually\t"]
         lines += [f"{row.name}\t{row.here}\t{row.usual}\t{row.place}" for row in rows(report)]

@@ -226,16 +226,18 @@ def ease_in_words(ease: float) -> str:
 
 def extent_sentence(report: ReadingReport) -> str:
     """How the text fits books of 24, 32 and 40 pages; "" where that is not asked of the band."""
-    fits = [f"{each.pages} pages: {_fit(each)}" for each in report.extents]
+    fits = [
+        f"{each.pages} pages, {each.least} to {each.most} spreads for the story: {_fit(each)}"
+        for each in report.extents
+    ]
     return f"{'. '.join(fits)}." if fits else ""
 
 
 def _fit(extent: Extent) -> str:
-    room = f"the story has {extent.least} to {extent.most} spreads of them"
     if extent.over > 0:
         return f"{counted(extent.over, 'spread')} too many"
     if extent.fit is Fit.TOO_LONG:
         return f"{extent.words_a_spread:.0f} words to a spread, too many"
     if extent.over < 0:
         return f"room for {counted(-extent.over, 'spread')} more"
-    return f"it fits ({room})"
+    return "it fits"

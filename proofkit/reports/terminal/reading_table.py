@@ -9,6 +9,7 @@ from rich.text import Text
 
 from proofkit.reading.bands import AgeBand, band_named
 from proofkit.reading_report import ReadingReport, ReadSpread
+from proofkit.reports.reading.language import hard_rows, sentences_on_language
 from proofkit.reports.reading.setting import (
     about,
     extent_sentence,
@@ -27,6 +28,7 @@ from proofkit.reports.terminal.theme import FAULT, INK, STRONG
 
 _MOST_TO_WORK_ON = 6  # more than can be kept in mind is no help
 _MOST_BARS = 40
+_MOST_HARD = 12
 _INDENT = 2
 _FIGURES = 19  # characters of the columns of words and sentences, with the gaps
 _WIDEST_BAR = 60
@@ -44,6 +46,7 @@ def show_reading(report: ReadingReport, console: Console) -> None:
         _show_bars(report, console)
     for sentence in (*pace_sentences(report), *grade_sentences(report)):
         console.print(Text(sentence))
+    _show_language(report, console)
     _show_whole(report, console)
     for sentence in filter(None, (formulas(report.book), extent_sentence(report))):
         console.print(Text(sentence))
@@ -113,6 +116,24 @@ def _bar(words: int, scale: int, room: int, band: AgeBand, line: str) -> str:
         if at >= 0:
             cells[at] = line
     return "".join(cells).rstrip()
+
+
+def _show_language(report: ReadingReport, console: Console) -> None:
+    hard, told = hard_rows(report), list(sentences_on_language(report))
+    if hard or told:
+        console.print()
+    if hard:
+        grid = Table(box=None, padding=(0, 2, 0, 0), pad_edge=False, header_style=INK)
+        for head in ("Beyond the age", "where", "simpler", "why"):
+            grid.add_column(Text(head, INK))
+        for row in hard[:_MOST_HARD]:
+            grid.add_row(*map(Text, (row.word, row.where, row.simpler, row.why)))
+        console.print(Padding(grid, (0, 0, 0, _INDENT)))
+        if len(hard) > _MOST_HARD:
+            more = f"and {len(hard) - _MOST_HARD:,} more, which the page, the JSON and a pipe have"
+            console.print(Padding(Text(more), (0, 0, 0, _INDENT)))
+    for sentence in told:
+        console.print(Text(sentence))
 
 
 def _show_whole(report: ReadingReport, console: Console) -> None:
