@@ -66,7 +66,7 @@ def spoken_as(word: str, english: English) -> Spoken:
     if american:
         ways = american if english is English.AMERICAN else british(bare, american)
         return Spoken(ways=tuple(dict.fromkeys(ways)))
-    guess = by_letters(bare)
+    guess = _guessed(bare)
     ways = (guess,) if english is English.AMERICAN else british(bare, (guess,))
     return Spoken(ways=ways, guessed=True)
 
@@ -138,6 +138,18 @@ def _made(word: str) -> tuple[Sounds, ...]:
 
 def _known(word: str) -> tuple[Sounds, ...]:
     return _more().get(("", word)) or listed(word)
+
+
+def _guessed(word: str) -> Sounds:
+    """By the letters; of a plural or a past, the word's own letters, and then the ending by rule."""
+    if re.search(r"[^s']'?s$", word) and len(word) > 3:
+        stem = f"{word[:-3]}y" if word.endswith("ies") else word.rstrip("s").rstrip("'")
+        sounds = by_letters(stem)
+        return sounds + _plural(sounds[-1])
+    if word.endswith("ed") and len(word) > 4:
+        sounds = by_letters(word[:-1] if word[-4] in "aeiou" else word[:-2])
+        return sounds + _past(sounds[-1])
+    return by_letters(word)
 
 
 def _shortened(word: str) -> tuple[Sounds, ...]:

@@ -92,12 +92,13 @@ def rows(book: Book) -> list[Issue]:
     return [issue for check in CHECKS for issue in check.find(book, analysis, Settings())]
 
 
-def places(book: Book) -> set[tuple[int, int]]:
-    """The stanza and line of each row, from 0."""
-    return {
-        (issue.span.page - 1, book.page(issue.span.page).text.count("\n", 0, issue.span.start))
-        for issue in rows(book)
-    }
+def places(book: Book) -> set[tuple[int, int, str]]:
+    """The stanza and line of each row, from 0, and what it says."""
+    return {(issue.span.page - 1, _line_of(book, issue), issue.message) for issue in rows(book)}
+
+
+def _line_of(book: Book, issue: Issue) -> int:
+    return book.page(issue.span.page).text.count("\n", 0, issue.span.start)
 
 
 def plants(poem: Poem, foot: int, dice: random.Random) -> Iterator[Plant]:
@@ -222,7 +223,7 @@ def main(parts: Sequence[str]) -> None:
                 print(f"ALARM {issue.check} “{line[at]}” {issue.message}")
         foot = verse.metre.foot.syllables if verse and verse.metre else 2
         for plant in plants(poem, foot, dice):
-            hit = bool((places(plant.poem.book()) - before) & set(plant.lines))
+            hit = any(row[:2] in plant.lines for row in places(plant.poem.book()) - before)
             tried[plant.kind] += 1
             found[plant.kind] += hit
             if verse and (verse.metre if plant.kind != "a rhyme that fails" else verse.scheme):

@@ -31,11 +31,12 @@ from proofkit.checks.check import Need
 from proofkit.checks.verse._read import verse_read
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.reading.verse.poem import Stumble, StumbleKind
+from proofkit.reading.verse.stumbles import LEAST
 from proofkit.settings import Settings
 
 NAME = "verse/line-stumbles"
 NEEDS = frozenset({Need.TEXT})
-_LEAST, _MOST = 0.5, 0.7
+_LOWEST, _HIGHEST = 0.5, 0.7
 _NUMBERS = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight")
 
 
@@ -55,7 +56,7 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
 
 
 def _confidence(stumble: Stumble) -> float:
-    return round(min(_MOST, _LEAST + (stumble.surprise - 2) / 10), 2)
+    return round(min(_HIGHEST, _LOWEST + (stumble.surprise - LEAST) / 10), 2)
 
 
 def _message(stumble: Stumble, book: Book) -> str:

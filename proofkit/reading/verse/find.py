@@ -40,8 +40,13 @@ from proofkit.settings import English
 RHYMING = 0.4
 _FEWEST_LINES = 4
 _WHOLE = 0.6  # of the story's words
-_FEWEST_FOR_RHYME = 3  # other pairs that keep the form, before one that does not is doubted
+# Before a rhyme that fails is doubted: so many kept in the same place, and so many in the whole poem.
+_FEWEST_ALIKE = 2
+_FEWEST_FIRST_RHYMES = 5  # the first and third lines of a stanza rhyme as they please
+_FEWEST_RHYMES = 4
+_FIRST_RHYMES = (2, 0)
 _FEWEST_FOR_METRE = 4  # lines
+_FEWEST_TO_STUMBLE = 8  # fewer teach no step
 
 
 def verse_of(book: Book, english: English, *, told: bool | None = None) -> Verse | None:
@@ -156,7 +161,11 @@ def _stanzas(
 ) -> tuple[Stanza, ...]:
     flat = [line for block in blocks for line in block]
     flat_words = [line for stanza in words for line in stanza]
-    found = stumbles(flat, flat_words, poem, poem.expected) if poem else (None,) * len(flat)
+    found = (
+        stumbles(flat, flat_words, poem, poem.expected)
+        if poem and len(flat) >= _FEWEST_TO_STUMBLE
+        else (None,) * len(flat)
+    )
     stanzas, at = [], 0
     for block, own in zip(blocks, kinds, strict=True):
         letters = letters_of(len(block), own, form.forms[len(block)] if form.clear else None)
@@ -190,16 +199,40 @@ def _line(line: Set, words: Sequence[Word], poem: Scanned | None, at: int) -> Li
 def _failed(
     blocks: Sequence[Block], kinds: Sequence[Kinds], form: Schemed
 ) -> tuple[FailedRhyme, ...]:
+    """The rhymes of the form that are not there, where the rhymes of the same place elsewhere are."""
     if not form.clear:
         return ()
-    failed, kept = [], 0
+    kept: Counter[tuple[int, int]] = Counter()
+    failed: list[tuple[tuple[int, int], FailedRhyme]] = []
     for block, own in zip(blocks, kinds, strict=True):
         for first, second in pairs_of(form.forms[len(block)]):
-            if (first, second) in own:
-                kept += 1
-            else:
-                failed.append(_failure(block[first], block[second]))
-    return tuple(failed) if kept >= max(_FEWEST_FOR_RHYME, 3 * len(failed)) else ()
+            place = _place(first, second)
+            if (first, second) not in own:
+                failed.append((place, _failure(block[first], block[second])))
+            elif own[first, second] is not RhymeKind.IDENTICAL:
+                kept[place] += 1
+    failures = Counter(place for place, _ in failed)
+    return tuple(
+        failure
+        for place, failure in failed
+        if kept[place] >= max(_FEWEST_ALIKE, 4 * failures[place])
+        or (
+            failures[place] == 1 and kept[place] >= _FEWEST_ALIKE and kept.total() >= _FEWEST_RHYMES
+        )
+    )
+
+
+def _doubted(place: tuple[int, int], kept: Counter[tuple[int, int]], failures: int) -> bool:
+    if place == _FIRST_RHYMES and kept[place] < _FEWEST_FIRST_RHYMES:
+        return False
+    few = kept[place] >= _FEWEST_ALIKE and kept.total() >= _FEWEST_RHYMES
+    return few if failures == 1 else kept[place] >= 4 * failures
+
+
+def _place(first: int, second: int) -> tuple[int, int]:
+    """Couplets are alike wherever they stand; of alternate rhymes the first and the second are not."""
+    distance = second - first
+    return distance, first % 2 if distance == 2 else 0
 
 
 def _failure(first: Set, second: Set) -> FailedRhyme:

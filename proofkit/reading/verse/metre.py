@@ -37,8 +37,8 @@ _OTHER_ENDS = 2.0
 _LOOSE = 0.35  # a loose metre must save this much a line to be preferred
 _CLIP = 2.5  # no line counts for more
 _PER_GROUP = 1.0  # a pattern of more parts must earn each
-_CLEAR = 1.0  # above this mean of clipped costs no metre is clear
-_FITS = 1.6  # a line fits whose cost is at most this
+_CLEAR = 1.0  # above this mean of clipped costs no metre is clear; in lines of four beats or fewer
+_FITS = 1.6  # a line fits whose cost is at most this; likewise
 _MOST_MISFITS = 0.25
 
 
@@ -140,7 +140,8 @@ def _patterned(
     costs = tuple(_cost(line, count) for line, count in zip(fits, expected, strict=True))
     clipped = sum(min(cost, _CLIP) for cost in costs)
     price = clipped + extra + _PER_GROUP * (len(groups) - 1)
-    misfits = sum(cost > _FITS for cost in costs) / len(costs)
+    longer = max(1.0, sum(expected) / len(expected) / 4)
+    misfits = sum(cost > _FITS * longer for cost in costs) / len(costs)
     candidate = Scanned(
         metre=Metre(
             foot=foot,
@@ -151,7 +152,7 @@ def _patterned(
         fits=tuple(fits),
         expected=expected,
         costs=costs,
-        clear=clipped / len(costs) <= _CLEAR and misfits <= _MOST_MISFITS,
+        clear=clipped / len(costs) <= _CLEAR * longer and misfits <= _MOST_MISFITS,
     )
     return price, candidate
 

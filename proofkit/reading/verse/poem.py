@@ -54,7 +54,7 @@ class Stumble:
     ``span``      the word for STRESS, else the line
     ``beats``     how many beats the line has when it is read naturally
     ``expected``  how many its neighbours lead the reader to expect
-    ``surprise``  how much worse the line fits than its neighbours do; above 2
+    ``surprise``  how much worse the line fits than its neighbours do, 1.2 or more
     """
 
     kind: StumbleKind

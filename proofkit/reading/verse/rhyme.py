@@ -20,14 +20,26 @@ from itertools import product
 
 from proofkit.reading.verse.poem import RhymeKind
 from proofkit.settings import English
-from proofkit.words.pronunciations import Sounds, is_vowel, pronunciations
+from proofkit.words.lists import word_set
+from proofkit.words.pronunciations import Sounds, is_vowel, pronunciations, stress
 
 _LETTERS = re.compile(r"[aeiouy]+[^aeiouy]*(?:e|es|ed)?$")
+_LETTERS_OF_TWO = re.compile(r"[aeiouy]+[^aeiouy]+[aeiouy]+[^aeiouy]*$")
 _NEIGHBOURS = (
     {"IH", "IY"}, {"UH", "UW"}, {"AH", "OH"}, {"AH", "AA"}, {"AH", "UH"}, {"OH", "AO"}, {"AA", "AO"},
-    {"EH", "AE"}, {"EH", "IH"}, {"OW", "AO"}, {"OW", "OH"}, {"EY", "EH"}, {"AA", "AE"}, {"ER", "AH"},
+    {"IY", "EH"}, {"IY", "EY"}, {"EH", "AE"}, {"EH", "IH"}, {"OW", "AO"}, {"OW", "OH"}, {"EY", "EH"}, {"AA", "AE"}, {"ER", "AH"},
     {"IA", "EA"}, {"ER", "EA"}, {"UA", "AO"}, {"AH", "OW"}, {"UW", "OW"},
 )  # fmt: skip
+_MANNER = {
+    sound: kind
+    for kind, sounds in {
+        "p": "P T K", "B": "B D G", "s": "F TH S SH HH", "Z": "V DH Z ZH", "c": "CH", "J": "JH",
+        "N": "M N NG", "L": "L R", "W": "W Y",
+    }.items()
+    for sound in sounds.split()
+}  # fmt: skip
+_BEST_FIRST = (RhymeKind.PERFECT, RhymeKind.IDENTICAL, RhymeKind.NEAR)
+_WEAK = word_set("it me him her us them you is are am in on up of to be he she we they do not")
 _LIGHT = ("IY", "OW", "UW", "EY", "AY", "IH", "AH")
 
 
@@ -53,21 +65,34 @@ def rhyme_of_ends(first: tuple[str, ...], second: tuple[str, ...], english: Engl
     if first[-1].lower() == second[-1].lower():
         before = _of_words(first[-2].lower(), second[-2].lower(), english)
         return RhymeKind.PERFECT if before is RhymeKind.PERFECT else kind
-    return kind
+    joined = _of_ways(_joined(first, english), _joined(second, english))
+    return RhymeKind.PERFECT if joined is RhymeKind.PERFECT else kind
+
+
+def _joined(words: tuple[str, ...], english: English) -> tuple[Sounds, ...]:
+    """The last word; or, where that may be weak, the last two as one: upon it (bonnet)."""
+    own = pronunciations(words[-1], english)
+    if words[-1].lower() not in _WEAK:
+        return own
+    before = pronunciations(words[-2], english)
+    return tuple(
+        (*one, *(sound.replace("1", "0") for sound in other)) for one, other in product(before, own)
+    )
 
 
 @lru_cache(maxsize=50_000)
 def _of_words(first: str, second: str, english: English) -> RhymeKind:
     if first == second:
         return RhymeKind.IDENTICAL
-    ways = list(product(pronunciations(first, english), pronunciations(second, english)))
-    kinds = {_of_sounds(one, other) for one, other in ways}
-    for kind in (RhymeKind.PERFECT, RhymeKind.IDENTICAL):
-        if kind in kinds:
-            return kind
-    if _look_alike(first, second):
+    kind = _of_ways(pronunciations(first, english), pronunciations(second, english))
+    if kind in (RhymeKind.NEAR, RhymeKind.NONE) and _look_alike(first, second):
         return RhymeKind.EYE
-    return RhymeKind.NEAR if RhymeKind.NEAR in kinds else RhymeKind.NONE
+    return kind
+
+
+def _of_ways(first: tuple[Sounds, ...], second: tuple[Sounds, ...]) -> RhymeKind:
+    kinds = {_of_sounds(one, other) for one, other in product(first, second)}
+    return next((kind for kind in _BEST_FIRST if kind in kinds), RhymeKind.NONE)
 
 
 def _of_sounds(one: Sounds, other: Sounds) -> RhymeKind:
@@ -90,12 +115,9 @@ def _same(first: _Tail, second: _Tail) -> bool:
 
 
 def _nearly(first: _Tail, second: _Tail) -> bool:
-    """The same vowel before other consonants; or vowels nearly the same before the same ones."""
-    if _beats(first.rest) != _beats(second.rest):
-        return False
+    """The same vowel before consonants of one kind; or vowels nearly the same before the same ones."""
     if first.vowel == second.vowel:
-        # A long vowel at the very end (tree) and one that is shut (sheep) are only half alike.
-        return bool(first.rest) == bool(second.rest) or _but_for_s(first.rest, second.rest)
+        return _of_a_kind(first.rest, second.rest)
     return (
         bool(first.rest)
         and first.rest == second.rest
@@ -103,12 +125,18 @@ def _nearly(first: _Tail, second: _Tail) -> bool:
     )
 
 
-def _but_for_s(first: Sounds, second: Sounds) -> bool:
-    return (first or second) in (("S",), ("Z",), ("D",))
+def _of_a_kind(first: Sounds, second: Sounds) -> bool:
+    """Consonants made in one manner each (time, mine; cup, cut), or one more at the end (town, ground)."""
+    longer, shorter = sorted(map(_kinds, (first, second)), key=len, reverse=True)
+    if len(longer) - len(shorter) > 1 or longer.count("V") != shorter.count("V"):
+        return False
+    return longer[: len(shorter)] == shorter and (
+        len(longer) == len(shorter) or longer[-1] in "sZpB"
+    )
 
 
-def _beats(sounds: Sounds) -> int:
-    return sum(sound[0] in "AEIOU" for sound in sounds)
+def _kinds(sounds: Sounds) -> str:
+    return "".join("V" if sound[0] in "AEIOU" else _MANNER[sound] for sound in sounds)
 
 
 def _primary(sounds: Sounds) -> _Tail | None:
@@ -132,14 +160,25 @@ def _tail(sounds: Sounds, at: int) -> _Tail:
     return _Tail(
         onset=sounds[start:at],
         vowel=sounds[at][:-1],
-        rest=tuple(sound.rstrip("012") for sound in sounds[at + 1 :]),
+        # rabbit and habit, with either weak vowel
+        rest=tuple("IH" if sound == "AH0" else sound.rstrip("012") for sound in sounds[at + 1 :]),
     )
 
 
 def _look_alike(first: str, second: str) -> bool:
-    one, other = _LETTERS.search(first), _LETTERS.search(second)
-    if one is None or other is None:
-        return False
-    if one.group() == other.group() and len(one.group()) > 1:
+    """Whether the letters agree from the last stressed vowel on."""
+    one, other = _letters(first), _letters(second)
+    if one and one == other and (len(one) > 1 or one == "o"):
         return True
     return {first[-1], second[-3:]} == {"y", "eye"} or {second[-1], first[-3:]} == {"y", "eye"}
+
+
+def _letters(word: str) -> str:
+    match = _LETTERS_OF_TWO.search(word) if _ends_weakly(word) else _LETTERS.search(word)
+    return match.group() if match else ""
+
+
+def _ends_weakly(word: str) -> bool:
+    return any(
+        way[-1:] and stress(way)[-2:] == "10" for way in pronunciations(word, English.BRITISH)
+    )

@@ -48,6 +48,7 @@ _GAPS: dict[Tread, tuple[float, ...]] = {
 }
 _PAUSED_CLASH = 1.2  # two beats with a comma between them
 _INVERSION = 0.3
+_TURNED = 1.4  # a word with its stress on the wrong syllable: ALone, litTLE
 _ON_BEAT = {
     PRIMARY: 0.0,
     DEMOTED: 0.0,
@@ -60,7 +61,7 @@ _ON_BEAT = {
     EITHER: 0.1,
 }
 _OFF_BEAT = {
-    PRIMARY: 2.6,
+    PRIMARY: 1.6,
     DEMOTED: 0.5,
     SECONDARY: 0.4,
     WEAK: 0.0,
@@ -120,11 +121,15 @@ def _spoken(paths: _Paths, syllables: str, tread: Tread, *, pause: bool) -> _Pat
         after: _Paths = {}
         paused = pause and at == 0
         on, off = _ON_BEAT[kind], _OFF_BEAT[kind]
+        before = syllables[at - 1 : at] or " "
         for (lead, beats, gap), (cost, way) in paths.items():
             if gap < len(gaps) - 1:
-                _keep(after, (lead, beats, gap + 1), cost + off, f"{way}x")
+                turned = _TURNED if gap == 0 and beats and before + kind == WEAK + PRIMARY else 0.0
+                _keep(after, (lead, beats, gap + 1), cost + off + turned, f"{way}x")
             if beats < MOST_BEATS:
                 state, price = _beat(lead, beats, gap, gaps, tread)
+                if gap and before + kind == PRIMARY + WEAK:
+                    price += _TURNED
                 if paused and gap == 0 and beats:
                     price = _PAUSED_CLASH
                 _keep(after, state, cost + on + price, f"{way}/")

@@ -30,9 +30,9 @@ _UNASKED = 0.6  # a perfect rhyme that the form does not ask for counts against 
 # The stanzas of old; x rhymes with nothing. Longer ones are made of these.
 _FORMS = {
     2: ("AA",),
-    3: ("AAA", "AAx"),
-    4: ("AABB", "xAxA", "ABAB", "ABBA", "AAAA", "AAxA", "AAxx", "xxAA"),
-    5: ("AABBA", "xAxAA", "ABABB", "AABBB", "AAAAA", "ABAAB", "AAxAA"),
+    3: ("AAA", "AAx", "xAA"),
+    4: ("AABB", "xAxA", "ABAB", "ABBA", "AAAA", "AAxA"),
+    5: ("AABBA", "xAxAA", "ABABB", "AABBB", "AAAAA", "ABAAB"),
     6: (
         "AABCCB",
         "xAxAxA",

@@ -15,8 +15,11 @@ from proofkit.reading.verse.metre import Fit, LineFits, Scanned
 from proofkit.reading.verse.poem import Stumble, StumbleKind
 from proofkit.reading.verse.syllables import PRIMARY, Word
 
-SURPRISE = 1.9
+LEAST = 1.2  # above what a line of the poem costs as a rule
+_ABOVE_ROUGH = 0.7  # above what one line in seven of the poem costs
+_ROUGH = 0.85
 _BETTER = 1.0  # another number of beats must save this much to be the answer
+_ADVANTAGE = 0.5  # weight of what it saves
 _PER_SYLLABLE = 0.9  # for each syllable outside what all lines alike have
 _FEWEST_ALIKE = 4
 _UNREADABLE = 6.0
@@ -27,17 +30,34 @@ def stumbles(
 ) -> tuple[Stumble | None, ...]:
     """For each line of a poem whether it stumbles. ``alike`` numbers the lines that should be alike."""
     counts = [_syllables(poem, at) for at in range(len(lines))]
-    found = []
-    for at, line in enumerate(lines):
+    troubles = []
+    for at in range(len(lines)):
         others = [counts[i] for i in range(len(lines)) if alike[i] == alike[at] and i != at]
-        outside = _outside(counts[at], others)
-        surprise = poem.costs[at] - poem.usual_cost + _PER_SYLLABLE * outside
-        found.append(
-            _stumble(line, words[at], poem.fits[at], poem.expected[at], surprise)
-            if surprise >= SURPRISE
-            else None
-        )
-    return tuple(found)
+        troubles.append(_trouble(poem, at) + _PER_SYLLABLE * _outside(counts[at], others))
+    return tuple(
+        _stumble(lines[at], words[at], poem.fits[at], poem.expected[at], surprise)
+        if (surprise := _surprise(troubles, at))
+        else None
+        for at in range(len(lines))
+    )
+
+
+def _trouble(poem: Scanned, at: int) -> float:
+    """What the line costs, and more if it would go better with other beats."""
+    natural = _natural(poem.fits[at])
+    saved = poem.costs[at] - natural.cost if natural else 0.0
+    return poem.costs[at] + _ADVANTAGE * saved
+
+
+def _surprise(troubles: Sequence[float], at: int) -> float:
+    """How far a line's trouble stands out from its poem's; 0 where it does not stand out enough.
+
+    A poem that is rough in many places has taught its reader to take it easy.
+    """
+    others = sorted(troubles[:at] + troubles[at + 1 :])
+    usual, rough = others[len(others) // 2], others[int(_ROUGH * len(others))]
+    surprise = troubles[at] - usual
+    return surprise if surprise >= LEAST and troubles[at] >= rough + _ABOVE_ROUGH else 0.0
 
 
 def _syllables(poem: Scanned, at: int) -> int:

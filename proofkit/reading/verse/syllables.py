@@ -31,9 +31,10 @@ i'm i'll i'd i've you're you'll he's he'll she's she'll it's it'll we're we'll w
 that's there's what's who's o'er upon than then just like 'twas 'tis 'twill 'em thy thee thou ye into
 one all such while ere till
 """)
-_MOVABLE = word_set(
-    "into unto onto upon within without inside outside something anything maybe himself"
-)
+_MOVABLE = word_set("""
+into unto onto upon within without inside outside something anything maybe sometimes himself herself
+itself myself yourself themselves
+""")
 _TWO_SYLLABLES = word_set("""
 about above across after against along among amongst around because before behind below beneath beside
 between beyond despite during except over toward towards under until without very every any many only
