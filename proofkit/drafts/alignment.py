@@ -1,0 +1,173 @@
+"""Which word of one draft is which word of the next, wherever it stands now.
+
+Runs of words that occur once in both drafts are linked first, wherever they are, and grow along equal
+neighbours on either side (P. Heckel, A technique for isolating differences between files, Communications
+of the ACM 21, 1978): so a paragraph that was moved is known again. What then lies between two linked
+words is compared in its order. A word that another has replaced all through, as where somebody was
+given a new name, is that other.
+"""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from bisect import bisect_left, bisect_right
+from collections import Counter
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from difflib import SequenceMatcher
+
+from proofkit.book import Span
+
+NOWHERE = -1
+
+_RUNS = (12, 6, 5)  # words; shorter runs recur by chance
+_ALIKE = 0.3  # share of a gap's words below which its single words agree by chance
+_EVERY = 4_000_000  # pairs of words up to which common words are compared too
+_OFTEN = 2  # times that a word was replaced by the same other
+
+_WORD = re.compile(r"[^\W_]+")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Words:
+    """The words of a draft in order, made comparable, and where each stands."""
+
+    texts: tuple[str, ...]
+    spans: tuple[Span, ...]
+
+    def within(self, span: Span) -> tuple[int, int]:
+        """The words that a span touches, as a half-open range; an empty one where it touches none."""
+        first = bisect_right(self.spans, (span.page, span.start), key=lambda w: (w.page, w.end))
+        last = bisect_left(self.spans, (span.page, span.end), key=lambda w: (w.page, w.start))
+        return first, max(first, last)
+
+
+def words_of(pages: Sequence[str]) -> Words:
+    """The words of a book of these page texts."""
+    texts, spans = [], []
+    for number, page in enumerate(pages, 1):
+        for word in _WORD.finditer(page):
+            texts.append(unicodedata.normalize("NFC", word.group()).casefold())
+            spans.append(Span(page=number, start=word.start(), end=word.end()))
+    return Words(texts=tuple(texts), spans=tuple(spans))
+
+
+def linked(old: Sequence[str], new: Sequence[str]) -> tuple[int, ...]:
+    """For each word of ``old`` its place in ``new``, or NOWHERE; no two have the same place."""
+    links = _Links(old, new)
+    for length in _RUNS:
+        links.link_runs(length)
+        links.grow()
+    links.fill_gaps()
+    links.link_renamed()
+    return tuple(links.forth)
+
+
+class _Links:
+    """The links found so far: ``forth`` from old to new, ``back`` from new to old."""
+
+    def __init__(self, old: Sequence[str], new: Sequence[str]) -> None:
+        self.old, self.new = old, new
+        self.forth = [NOWHERE] * len(old)
+        self.back = [NOWHERE] * len(new)
+
+    def link_runs(self, length: int) -> None:
+        """Link the runs of that many words that occur once in what is left of either draft."""
+        ours = _once(self.old, self.forth, length)
+        theirs = _once(self.new, self.back, length)
+        for run, at in ours.items():
+            if at != NOWHERE and theirs.get(run, NOWHERE) != NOWHERE:
+                for step in range(length):
+                    self._link(at + step, theirs[run] + step)
+
+    def grow(self) -> None:
+        """Link equal words beside linked ones."""
+        for at in range(len(self.old) - 1):
+            if self.forth[at] != NOWHERE:
+                self._link_equal(at + 1, self.forth[at] + 1)
+        for at in range(len(self.old) - 1, 0, -1):
+            if self.forth[at] != NOWHERE:
+                self._link_equal(at - 1, self.forth[at] - 1)
+
+    def fill_gaps(self) -> None:
+        """Link what is equal, in its order, between two linked words."""
+        for start, end in _gaps(self.forth):
+            for low, high in self._facing(start, end):
+                for our, their, length in _in_order(self.old[start:end], self.new[low:high]):
+                    for step in range(length):
+                        self._link(start + our + step, low + their + step)
+
+    def link_renamed(self) -> None:
+        """Link the words that the same other word has replaced all through."""
+        pairs = [pair for start, end in _gaps(self.forth) for pair in self._replaced(start, end)]
+        often = Counter((self.old[our], self.new[their]) for our, their in pairs)
+        left = set(self.new)
+        for our, their in pairs:
+            before, after = self.old[our], self.new[their]
+            if often[before, after] >= _OFTEN and before not in left:
+                self._link(our, their)
+
+    def _replaced(self, start: int, end: int) -> Iterator[tuple[int, int]]:
+        """Each word of a gap with its successor, where as many words stand in its place."""
+        low = self.forth[start - 1] + 1 if start else 0
+        high = self.forth[end] if end < len(self.old) else len(self.new)
+        if high - low == end - start and not any(b != NOWHERE for b in self.back[low:high]):
+            yield from zip(range(start, end), range(low, high), strict=True)
+
+    def _facing(self, start: int, end: int) -> list[tuple[int, int]]:
+        """Where in the new draft the words of a gap may be: between its neighbours, or beside each."""
+        left = self.forth[start - 1] if start else NOWHERE
+        right = self.forth[end] if end < len(self.old) else len(self.new)
+        if left < right and all(b == NOWHERE for b in self.back[left + 1 : right]):
+            return [(left + 1, right)]
+        after, before = left + 1, right
+        while after < len(self.new) and self.back[after] == NOWHERE:
+            after += 1
+        while before > 0 and self.back[before - 1] == NOWHERE:
+            before -= 1
+        return [(left + 1, after), (before, right)]
+
+    def _link_equal(self, our: int, their: int) -> None:
+        if 0 <= their < len(self.new) and self.old[our] == self.new[their]:
+            self._link(our, their)
+
+    def _link(self, our: int, their: int) -> None:
+        if self.forth[our] == NOWHERE and self.back[their] == NOWHERE:
+            self.forth[our], self.back[their] = their, our
+
+
+def _once(words: Sequence[str], links: Sequence[int], length: int) -> dict[tuple[str, ...], int]:
+    """Where each run of unlinked words starts; NOWHERE for one that there is more than once."""
+    places: dict[tuple[str, ...], int] = {}
+    free = 0
+    for end in range(1, len(words) + 1):
+        free = free + 1 if links[end - 1] == NOWHERE else 0
+        if free >= length:
+            run = tuple(words[end - length : end])
+            places[run] = NOWHERE if run in places else end - length
+    return places
+
+
+def _gaps(links: Sequence[int]) -> list[tuple[int, int]]:
+    """The runs of words that are not linked."""
+    gaps, start = [], None
+    for at, link in enumerate((*links, 0)):
+        if link == NOWHERE and start is None:
+            start = at
+        elif link != NOWHERE and start is not None:
+            gaps.append((start, at))
+            start = None
+    return gaps
+
+
+def _in_order(ours: Sequence[str], theirs: Sequence[str]) -> Iterator[tuple[int, int, int]]:
+    """The blocks of words that agree, in their order: where, where, and how many."""
+    if not ours or not theirs:
+        return
+    matcher = SequenceMatcher(None, ours, theirs, autojunk=len(ours) * len(theirs) > _EVERY)
+    blocks = matcher.get_matching_blocks()[:-1]
+    by_chance = sum(block.size for block in blocks) < _ALIKE * min(len(ours), len(theirs))
+    for block in blocks:
+        if block.size > 1 or not by_chance:
+            yield block.a, block.b, block.size

@@ -1,0 +1,192 @@
+"""What became of the places of one draft in the next: where they are, what of them still stands."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from proofkit.book import Span
+from proofkit.drafts.alignment import NOWHERE, Words, linked, words_of
+from proofkit.reading.sentences import sentences
+
+_STANDS = 0.5  # share of a sentence's words by which it is the same sentence
+_BESIDE = 2  # words on either side of those at fault, one of which must stand
+_PASSAGE = 4  # words at fault from which on they are the sentence
+_DRIFT = 6  # words that may stand in the place of those at fault, beyond their number
+
+Range = tuple[int, int]  # words, half open; an empty one lies before its first
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Side:
+    """One of the two drafts: its pages' texts, its words, and for each its place in the other draft."""
+
+    pages: Sequence[str]
+    words: Words
+    links: Sequence[int]
+
+    def link(self, word: int) -> int:
+        return self.links[word] if 0 <= word < len(self.links) else NOWHERE
+
+    def is_on(self, word: int, page: int) -> bool:
+        return 0 <= word < len(self.links) and self.words.spans[word].page == page
+
+    def text(self, words: Range, *, from_top: bool, to_foot: bool) -> str | None:
+        """The page's text around some words; None where they are not on one page."""
+        first, last = self.words.spans[words[0]], self.words.spans[words[1] - 1]
+        if first.page != last.page:
+            return None
+        page = self.pages[first.page - 1]
+        return page[0 if from_top else first.start : len(page) if to_foot else last.end]
+
+
+class Revision:
+    """Two drafts of a book, given by their pages' texts, and the way of each word between them."""
+
+    def __init__(self, last: Sequence[str], now: Sequence[str]) -> None:
+        old, new = words_of(last), words_of(now)
+        forth = linked(old.texts, new.texts)
+        back = [NOWHERE] * len(new.texts)
+        for word, link in enumerate(forth):
+            if link != NOWHERE:
+                back[link] = word
+        self._last = _Side(pages=last, words=old, links=forth)
+        self._now = _Side(pages=now, words=new, links=back)
+
+    def meet(self, old: Span, new: Span) -> bool:
+        """Whether a place of the last draft and one of the newest have a word in common.
+
+        Two places without a word, as between two marks, meet where they lie beside the same word.
+        """
+        first, last = self._last.words.within(old)
+        start, end = self._now.words.within(new)
+        if first < last and start < end:
+            return any(start <= self._last.links[word] < end for word in range(first, last))
+        if first == last and start == end:
+            left, right = self._last.link(first - 1), self._last.link(first)
+            return left == start - 1 != NOWHERE or right == start != NOWHERE
+        return False
+
+    def reach(self, old: Span, new: Span) -> bool:
+        """Whether a place of the newest draft touches what stands in the place of one of the last."""
+        carried = self._carried(*self._last.words.within(old))
+        if carried is None:
+            return False
+        (first, last), (start, end) = carried, self._now.words.within(new)
+        if first < last and start < end:
+            return first < end and start < last
+        return first <= end and start <= last
+
+    def carried(self, old: Span) -> Span | None:
+        """Where in the newest draft a place of the last one is; None where its words are gone."""
+        place = self._carried(*self._last.words.within(old))
+        return None if place is None else self._span(*place)
+
+    def untouched(self, old: Span) -> bool:
+        """Whether the sentence around a place of the last draft stands to the letter, words beside it too."""
+        return _same(self._last, self._now, self._sentence(old), page=old.page)
+
+    def unchanged(self, new: Span) -> bool:
+        """Whether a place of the newest draft stood to the letter in the last, with a word on either side."""
+        return _same(self._now, self._last, self._now.words.within(new), page=new.page)
+
+    def is_new(self, new: Span) -> bool:
+        """Whether no word of a place of the newest draft, or beside it if it has none, was in the last."""
+        first, last = self._now.words.within(new)
+        words = range(first, last) if first < last else (first - 1, first)
+        return all(self._now.link(word) == NOWHERE for word in words)
+
+    def still_stands(self, old: Span) -> bool:
+        """Whether the sentence around a place of the last draft is in the newest, slip or no slip."""
+        first, last = self._last.words.within(old)
+        start, end = self._sentence(old)
+        start, end = min(start, first), max(end, last)
+        rest = [*range(start, first), *range(last, end)]
+        if last - first >= max(_PASSAGE, len(rest)):
+            return self._share(range(start, end)) >= _STANDS
+        if len(rest) > _BESIDE:
+            beside = [w for w in rest if first - _BESIDE <= w < last + _BESIDE]
+            return self._share(rest) >= _STANDS and self._share(beside) > 0
+        return self._share(rest) > 0 or self._something_between(start, end)
+
+    def _something_between(self, start: int, end: int) -> bool:
+        """Whether new words stand where a short sentence stood."""
+        left, right = self._last.link(start - 1), self._last.link(end)
+        if left != NOWHERE and left + 1 < len(self._now.links):
+            return self._now.links[left + 1] == NOWHERE
+        return right > 0 and self._now.links[right - 1] == NOWHERE
+
+    def _carried(self, first: int, last: int) -> Range | None:
+        inside = [
+            self._last.links[at] for at in range(first, last) if self._last.links[at] != NOWHERE
+        ]
+        left, right = self._last.link(first - 1), self._last.link(last)
+        room = last - first + _DRIFT
+        if inside:
+            return self._widened(inside, left, right, room)
+        if NOWHERE not in (left, right) and 0 <= right - left - 1 <= room:
+            return left + 1, right
+        if left != NOWHERE:
+            return left + 1, left + 1
+        return (right, right) if right != NOWHERE else None
+
+    def _widened(self, inside: Sequence[int], left: int, right: int, room: int) -> Range:
+        """From the first to the last linked word, with the new ones up to the neighbours."""
+        low, high = inside[0], inside[0] + 1
+        for at in inside[1:]:
+            if low <= at < low + room:
+                high = max(high, at + 1)
+        if left != NOWHERE and 0 <= low - left - 1 <= _DRIFT and self._all_new(left + 1, low):
+            low = left + 1
+        if right != NOWHERE and 0 <= right - high <= _DRIFT and self._all_new(high, right):
+            high = right
+        return low, high
+
+    def _all_new(self, start: int, end: int) -> bool:
+        return all(self._now.links[at] == NOWHERE for at in range(start, end))
+
+    def _sentence(self, old: Span) -> Range:
+        """The words of the sentences that a place of the last draft touches."""
+        touched = [
+            (start, end)
+            for start, end in sentences(self._last.pages[old.page - 1])
+            if start <= old.end and old.start <= end
+        ]
+        if not touched:
+            return self._last.words.within(old)
+        return self._last.words.within(Span(page=old.page, start=touched[0][0], end=touched[-1][1]))
+
+    def _share(self, words: Iterable[int]) -> float:
+        links = [self._last.links[word] for word in words]
+        return sum(link != NOWHERE for link in links) / len(links) if links else 0.0
+
+    def _span(self, first: int, last: int) -> Span:
+        spans = self._now.words.spans
+        if first < last:
+            end = spans[last - 1]
+            start = spans[first]
+            return Span(
+                page=start.page,
+                start=start.start,
+                end=end.end if end.page == start.page else start.end,
+            )
+        if first and first == last:
+            before = spans[first - 1]
+            return Span(page=before.page, start=before.end, end=before.end)
+        return Span(page=spans[0].page, start=spans[0].start, end=spans[0].start)
+
+
+def _same(here: _Side, there: _Side, words: Range, *, page: int) -> bool:
+    """Whether the words and one on either side, to the ends of their page, are the same on both sides."""
+    top, foot = not here.is_on(words[0] - 1, page), not here.is_on(words[1], page)
+    low, high = words[0] - (not top), words[1] + (not foot)
+    if low == high:
+        return here.pages[page - 1] in there.pages
+    first = here.links[low]
+    if first == NOWHERE or any(
+        here.links[low + step] != first + step for step in range(high - low)
+    ):
+        return False
+    ours = here.text((low, high), from_top=top, to_foot=foot)
+    theirs = there.text((first, first + high - low), from_top=top, to_foot=foot)
+    return ours is not None and ours == theirs
