@@ -32,7 +32,9 @@ from proofkit.rulings.decisions import decided_for
 from proofkit.rulings.judging import Judgement, judged
 from proofkit.rulings.own_words import is_settled, still_idle, unsettled
 from proofkit.rulings.ruling import Ruling, idle_sentence
+from proofkit.series import Member, companions, not_agreeing
 from proofkit.settings import USUAL_PACE, Choices, English, Settings
+from proofkit.track_record import tempered
 from proofkit.words.confirm import WordToConfirm, words_to_confirm
 from proofkit.words.dictionary import dictionary
 from proofkit.words.english import english_of
@@ -94,7 +96,12 @@ def check_manuscripts(
         found |= _found(new, memory, progress)
     for path, task in zip(paths, tasks, strict=True):
         if isinstance(task, _Task):
+            others = companions(path, task.settings.series, paths)
             own = found[task.key]
+            if others:
+                member = Member(path=path, book=task.book, settings=task.settings)
+                across = not_agreeing(member, others, asked, memory=memory, progress=progress)
+                own = _with_more(task, own, across)
             report = _report(task, own)
             yield Outcome(path=path, report=report, book=task.book, issues=own.issues)
         else:
@@ -166,7 +173,7 @@ def _examine(
             text = f"The check {check.name} failed on this manuscript; the others went on."
             notices.append(Notice(text=text, unchecked=True))
     asked = [issue for issue in issues if not is_settled(issue, task.settings.style)]
-    kept = asked_where_unsure(without_rivals(asked))
+    kept = asked_where_unsure(without_rivals(tempered(asked)))
     return Findings(
         english=analysis.english,
         issues=with_keys(task.book, kept),
@@ -180,6 +187,13 @@ def _examine(
         engines=analyst.engines,
         notices=tuple(notices),
     )
+
+
+def _with_more(task: _Task, found: Findings, more: Sequence[Issue]) -> Findings:
+    """The findings, and of ``more`` what has places of its own and was not decided."""
+    fresh = [issue for issue in more if not is_settled(issue, task.settings.style)]
+    kept = without_rivals((*found.issues, *asked_where_unsure(tempered(fresh))))
+    return replace(found, issues=with_keys(task.book, kept))
 
 
 def _report(task: _Task, found: Findings) -> Report:

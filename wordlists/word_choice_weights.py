@@ -15,7 +15,7 @@ from word_choice_corpus import Row, Text
 
 from proofkit.words.context.features import BAG, BAG_OFFSETS, TAG, TEMPLATES
 
-MOST = 20_000  # of either word; more text tells little more
+MOST = 30_000  # of either word; more text tells little more
 FEWEST = 25  # of either word; fewer teach nothing
 SEEN = 3  # a pattern met less often is left out
 _C, _TOLERANCE = 0.2, 2e-5

@@ -18,6 +18,7 @@ from proofkit.words.lists import word_set
 
 DOUBLE = '"“”„«»'
 SINGLE = "'‘’"
+_CLOSED_BY = {"“": "”", "‘": "’", "„": "“", "«": "»", "»": "«"}
 # Two apostrophes are one mark, unless the second begins a word ('' 'Tis).
 _TOKEN = re.compile(r"(?<!')''(?!'|(?:[Tt]is|[Tt]was|[Ee]m|[Cc]ause|[Bb]out)\b)|[\"“”„«»'‘’]")
 _OPENING_BRACKETS = "([{"
@@ -65,6 +66,11 @@ class Block:
     start: int
     end: int
     marks: tuple[Mark, ...]
+
+
+def closing_for(opening: str) -> str:
+    """The mark that closes what ``opening`` has opened."""
+    return _CLOSED_BY.get(opening, opening)
 
 
 def blocks_of(book: Book) -> tuple[Block, ...]:

@@ -6,5 +6,6 @@ from collections.abc import Mapping
 
 from tests.bench._grammar_slips import GRAMMAR_KINDS
 from tests.bench._slips import PRINT_KINDS, Source
+from tests.bench._word_slips import WORD_KINDS
 
-KINDS: Mapping[str, Source] = {**PRINT_KINDS, **GRAMMAR_KINDS}
+KINDS: Mapping[str, Source] = {**PRINT_KINDS, **GRAMMAR_KINDS, **WORD_KINDS}

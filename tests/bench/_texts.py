@@ -10,7 +10,7 @@ from collections import defaultdict
 from collections.abc import Iterator, Mapping, Sequence
 from pathlib import Path
 
-from proofkit.book import Book, Page, Paragraph
+from proofkit.book import Book, Page, Paragraph, Span
 from proofkit.readers.read import read
 
 SHARED = Path(__file__).resolve().parents[3] / "shared"
@@ -49,6 +49,14 @@ def beside_mark(text: str, at: int, marks: Marks) -> bool:
     """Whether the character ``at`` of a page's text is in a marked place or near one."""
     place = len(_packed(text[:at]))
     return any(start - _NEAR < place < end + _NEAR for start, end in marks.get(_packed(text), ()))
+
+
+def on_mark(book: Book, span: Span, marks: Marks) -> bool:
+    """Whether some characters of a marked book touch a mark, as the shared ruler sees it."""
+    text = book.page(span.page).text
+    start, end = len(_packed(text[: span.start])), len(_packed(text[: span.end]))
+    ranges = marks.get(_packed(text), ())
+    return any(first - 1 < end and start < last + 1 for first, last in ranges)
 
 
 def _packed(text: str) -> str:

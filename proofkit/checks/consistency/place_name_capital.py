@@ -28,10 +28,10 @@ from collections.abc import Iterator
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Page, Span
 from proofkit.checks.check import Need
-from proofkit.words.place_words import ADDRESSES, LANDFORMS
 from proofkit.checks.consistency._refrain import one_by_one
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
+from proofkit.words.place_words import ADDRESSES, LANDFORMS
 from proofkit.words.vocabulary import Vocabulary
 
 NAME = "consistency/place-name-capital"

@@ -26,10 +26,10 @@ from collections.abc import Iterator
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Span
 from proofkit.checks.check import Need
-from proofkit.words.place_words import FEATURES
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
 from proofkit.words.lists import word_set
+from proofkit.words.place_words import FEATURES
 from proofkit.words.vocabulary import Vocabulary, opens_sentence
 
 NAME = "consistency/word-beside-name"

@@ -46,7 +46,9 @@ backwards forwards upwards downwards besides afterwards indoors outdoors upstair
 heaps piles dozens hundreds thousands millions sets pairs kinds sorts types games arts crafts systems
 series species bus gas glass grass class cross boss dress mess brass moss christmas plus yes us
 """)
-_NOT_OWNED = word_set("today yesterday tomorrow tonight people folk everybody everyone everything nothing something home")
+_NOT_OWNED = word_set(
+    "today yesterday tomorrow tonight people folk everybody everyone everything nothing something home"
+)
 # After these several may be given something, or be seen to do it (*told the boys stories, heard the dogs bark*).
 _GIVING = word_set("""
 give gives gave given giving tell tells told telling show shows showed shown bring brings brought buy bought

@@ -31,7 +31,9 @@ from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
 from proofkit.words import nearby
 from proofkit.words.abbreviations import ends_in_abbreviation
-from proofkit.words.quotations import quotations_of
+from proofkit.words.quotation_marks import closing_for
+from proofkit.words.quotations import Quotation, quotations_of
+from proofkit.words.reporting import reports
 
 NAME = "marks/stray-mark"
 NEEDS = frozenset({Need.TEXT})
@@ -49,16 +51,29 @@ _AT_START = re.compile(r"\s*([.,;:!?])(?![.\w]) *(?=\w)")
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterable[Issue]:
     """Yield each mark that must go."""
+    quotations = quotations_of(book)
     for page in book.pages:
         for start, end, reading in (*_pairs(page), *_alone(page), *_at_start(page)):
             if undisturbed(page, start, end):
-                yield _issue(book, page, start, end, reading)
-    for mark in quotations_of(book).strays:
+                closed = reading + _closing_mark(page, start, end, quotations.speech)
+                yield _issue(book, page, start, end, closed)
+    for mark in quotations.strays:
         page = book.page(mark.span.page)
         before = nearby.before(page.prose, mark.span.start)
         start = mark.span.start - (len(before) - len(before.rstrip(" ")))
         if mark.double and undisturbed(page, start, mark.span.end):
             yield _issue(book, page, start, mark.span.end, "")
+
+
+def _closing_mark(page: Page, start: int, end: int, speech: Iterable[Quotation]) -> str:
+    """The mark that a speech lacks where it ends just here and the words after it say who spoke."""
+    for quotation in speech:
+        here = any(
+            part.page == page.number and part.start <= start < part.end for part in quotation.parts
+        )
+        if here and quotation.opening and not quotation.closing and reports(page.prose[end:]):
+            return closing_for(quotation.opening.text)
+    return ""
 
 
 def _pairs(page: Page) -> Iterator[tuple[int, int, str]]:

@@ -33,14 +33,13 @@ from proofkit.checks.speech._seams import paragraph_at
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
 from proofkit.words.persons import told_in_past
-from proofkit.words.quotation_marks import Mark
+from proofkit.words.quotation_marks import Mark, closing_for
 from proofkit.words.quotations import Quotation, quotations_of
 from proofkit.words.reporting import reports
 
 NAME = "speech/unclosed-quotation"
 NEEDS = frozenset({Need.TEXT})
 
-_CLOSERS = {"“": "”", "‘": "’", "„": "“", "«": "»", "»": "«"}
 # Characters: long speeches are told in several paragraphs, short ones are answered.
 _LONG, _SHORT = 250, 130
 _GOES_ON = re.compile(r"\b(?:added|continued|went on|finished|concluded|resumed|ended)\b")
@@ -99,7 +98,7 @@ def _opened_twice(
         check=NAME,
         tier=Tier.QUERY,
         message="speech opens again before it has closed",
-        suggestions=[last + _CLOSERS.get(opening.text, opening.text)],
+        suggestions=[last + closing_for(opening.text)],
         confidence=0.7 if answered else 0.5,
         related=[opening.span, again.span],
     )
@@ -114,7 +113,7 @@ def _unclosed(book: Book, opening: Mark, part: Span, *, past: bool) -> Iterator[
     word = _LAST_WORD.search(said)
     if word is None:
         return
-    mark = _CLOSERS.get(opening.text, opening.text)
+    mark = closing_for(opening.text)
     last = word.group()
     start = part.start + word.start()
     comma = length < len(inner) and last[-1].isalnum() and reports(inner[length:])

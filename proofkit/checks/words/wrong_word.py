@@ -51,8 +51,10 @@ _BROKEN_OFF = re.compile(r"\s?(?:…|\.\.|[—–]|--)|['’] (?=[a-z])")
 
 # How sure, by how far the odds lie above the margin. What lies nearer to it was nearly always right
 # on today's picture books.
-_SURE = ((6.0, 0.78), (4.0, 0.7), (2.0, 0.5), (1.0, 0.4))
-_LEAST = 1.0
+_SURE = ((6.0, 0.78), (4.0, 0.7), (2.0, 0.5), (0.5, 0.4))
+_LEAST = 0.5
+# Nothing stands before the first word of a sentence that could speak for it.
+_LEAST_OF_A_FIRST_WORD = 2.0
 
 _Place = tuple[Span, Doubt]
 
@@ -86,7 +88,8 @@ def _doubts(page: Page, analysis: Analysis) -> Iterator[tuple[tuple[str, ...], S
         tokens = tokens_of(prose, analysis.vocabulary.is_name, part.start, part.end)
         for doubt in model.doubts(tokens):
             span = page.span(tokens.starts[doubt.at], tokens.ends[doubt.at])
-            if doubt.excess < _LEAST or _BROKEN_OFF.match(prose, span.end):
+            least = _LEAST_OF_A_FIRST_WORD if prose[span.start].isupper() else _LEAST
+            if doubt.excess < least or _BROKEN_OFF.match(prose, span.end):
                 continue
             if _is_theme(doubt.choice.written, analysis):
                 continue
