@@ -37,6 +37,11 @@ KIND_OF, GATHERED, BESIDE = 0.4, 0.6, 0.2
 NARROW = 0.7  # power: the less, the more a word may be offered for one of its rarer senses
 UNMET = 0.3  # uses, of a first sense that the tagged texts don't have
 LEAST, MOST_WORDS = 0.01, 10
+# Verbs so wide that they say nothing of what happens: to chug is more than to sound.
+TOO_WIDE = frozenset(
+    "be become seem look appear sound go move travel change act make do get have give say express "
+    "communicate think show feel touch interact cause breathe walk".split()
+)
 # Marks of usage that WordNet gives to words no children's book wants.
 SLURS = ("disparagement", "slang", "obscenity", "ethnic slur", "street name")
 # Words that it gives unmarked, and that no author wants to be offered.
@@ -150,7 +155,10 @@ class Thesaurus:
     def others(self, word: str, letter: str) -> dict[str, float]:
         """The words that may stand for it, weighed as the module says."""
         found: dict[str, float] = defaultdict(float)
-        for sense in self.senses[word, letter]:
+        senses = self.senses[word, letter]
+        if letter == "n" and self.synsets[senses[0]].field in SHOWN:
+            senses = senses[:1]  # a gull in a story is a bird and nobody's fool
+        for sense in senses:
             own = self.share(word, letter, sense)
             for other, near, its_sense in self._near(sense, letter):
                 fit = self.share(other, letter, its_sense) * self.is_mostly(other, letter)
@@ -165,7 +173,8 @@ class Thesaurus:
         yield from ((word, 1.0, sense) for word in synset.words)
         for link, target in synset.links:
             if link == "@" and letter == "v":
-                yield from ((word, KIND_OF, target) for word in self.synsets[target].words)
+                wider = (word for word in self.synsets[target].words if word not in TOO_WIDE)
+                yield from ((word, KIND_OF, target) for word in wider)
             elif link == "&" and letter == "a":
                 yield from self._gathered(synset, target)
 

@@ -44,6 +44,7 @@ _LISTS: Mapping[str, tuple[tuple[str, ...], tuple[WordList, ...]]] = {
         ),
         (WordList.SPACHE,),
     ),
+    # What a child of nine knows by reading, one of five may know by ear.
     "picture": ((_NC.format("2-common-exception"),), (WordList.DALE_CHALL,)),
     "early-reader": ((), ()),
     "chapter": ((_STATUTORY["Years 3 and 4"],), ()),
@@ -81,7 +82,7 @@ class KnownWords:
     def knows(self, lemma: str) -> bool:
         """Whether the band knows the word of that dictionary form."""
         return self._knows_simply(lemma) or any(
-            all(self._knows_simply(part) for part in parts) for parts in _inside(lemma)
+            all(self._knows_simply(part) for part in parts) for parts in (*_stems(lemma), *_halves(lemma))
         )
 
     def _knows_simply(self, word: str) -> bool:
@@ -150,19 +151,24 @@ def _in_novels(word: str) -> float:
     return log10(max(counts.count(word), 0.1) / counts.total) + 9
 
 
-def _inside(word: str) -> Iterator[tuple[str, ...]]:
-    """The words that the word is made from, each way that it can be read."""
+def _stems(word: str) -> Iterator[tuple[str, ...]]:
+    """The word without an ending or a beginning, each way that it can be read."""
     for ending in _ENDINGS:
         if word.endswith(ending) and len(word) >= _SHORTEST + len(ending):
             stem = word.removesuffix(ending)
-            yield (stem,)
-            yield (stem + "e",)
+            yield from ((stem,), (f"{stem}e",))
             if stem.endswith("i"):
-                yield (stem[:-1] + "y",)
+                yield (f"{stem[:-1]}y",)
             if stem[-1] == stem[-2]:
                 yield (stem[:-1],)
     for beginning in _BEGINNINGS:
         if word.startswith(beginning) and len(word) >= _SHORTEST + 1 + len(beginning):
             yield (word.removeprefix(beginning),)
+
+
+def _halves(word: str) -> Iterator[tuple[str, ...]]:
+    """The two words that it is made from: treetop, bedtime. Perspire is not made of per and spire."""
     for at in range(_SHORTEST, len(word) - _SHORTEST + 1):
-        yield word[:at], word[at:]
+        halves = word[:at], word[at:]
+        if all(any(is_listed(half, each) for each in WordList) for half in halves):
+            yield halves
