@@ -62,6 +62,7 @@ def _american(word: str) -> str:
     return _american_words().get(word) or variants().american(word) or word
 
 
+@cache
 def listed_words(which: WordList) -> frozenset[str]:
     """The list as published, in lower case."""
     return frozenset(_lines(f"{which}-words.txt"))

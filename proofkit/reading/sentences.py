@@ -18,6 +18,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
+from functools import lru_cache
 
 from proofkit.book import count_words
 
@@ -42,6 +43,16 @@ _SPEAKER = re.compile(
 
 def sentences(text: str) -> Iterator[tuple[int, int]]:
     """The start and end of every sentence that has a word, in order, without the white space around."""
+    return iter(_found(text))
+
+
+# Whoever looks at a page word by word asks for its sentences again and again.
+@lru_cache(maxsize=64)
+def _found(text: str) -> tuple[tuple[int, int], ...]:
+    return tuple(_sentences(text))
+
+
+def _sentences(text: str) -> Iterator[tuple[int, int]]:
     for start, end in _paragraphs(text):
         at = start
         for stop in _STOP.finditer(text, start, end):
