@@ -55,14 +55,14 @@ _KIN = word_set("nephew niece grandad granddad grandpa gran granny nan nana aunt
 # The least Zipf frequency of a word, and that of a thing that a picture can show.
 _FREQUENT: Mapping[str, tuple[float, float]] = {
     "board": (5.0, 4.2),
-    "picture": (4.15, 3.1),
-    "early-reader": (4.0, 3.1),
+    "picture": (4.4, 3.1),
+    "early-reader": (4.2, 3.1),
     "chapter": (3.7, 2.9),
     "middle-grade": (3.1, 2.5),
 }
 _NOVELS_ARE_OLD = 0.4  # what a word may be rarer in novels of 1850 to 1930
 _ENDINGS = ("ly", "ness", "less", "ful", "er", "est", "y", "en", "ish", "th", "able")
-_BEGINNINGS = ("un", "re", "mid")
+_BEGINNINGS = ("un", "mid")
 _SHORTEST = 3  # letters of a word inside another
 
 
@@ -82,7 +82,8 @@ class KnownWords:
     def knows(self, lemma: str) -> bool:
         """Whether the band knows the word of that dictionary form."""
         return self._knows_simply(lemma) or any(
-            all(self._knows_simply(part) for part in parts) for parts in (*_stems(lemma), *_halves(lemma))
+            all(self._knows_simply(part) for part in parts)
+            for parts in (*_stems(lemma), *_halves(lemma))
         )
 
     def _knows_simply(self, word: str) -> bool:

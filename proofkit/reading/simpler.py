@@ -8,6 +8,7 @@ of runs of words in children's novels, is the second vote, and how simple the ot
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
+from dataclasses import replace
 from functools import lru_cache
 from math import log
 
@@ -18,13 +19,14 @@ from proofkit.words.context.tokens import REACH, tokens_of
 from proofkit.words.data import wordlist
 from proofkit.words.frequency import zipf
 
+_PLAIN = {"NOUN": "NN", "VERB": "VB", "ADJ": "JJ", "ADV": "RB"}
 _LETTERS = {"NOUN": "n", "VERB": "v", "ADJ": "a", "ADV": "r"}
 # The weights of the three votes, and how far below the best another may fall.
 _RUNS, _FREQUENCY = 0.12, 0.4
 _MOST_RUNS = 6.0  # natural log that the words around may take away
 _BEHIND = 0.9
 # Of what scores less, hardly every second word fits (read in sixty-eight books); of what scores more,
-# some four in five.
+# some seven in ten.
 _LEAST = -1.9
 _MOST_WORDS = 3
 
@@ -36,12 +38,22 @@ def simpler_words(
 
     ``is_simple`` says of a word in its dictionary form whether the reader knows it.
     """
-    lemma = token.lemma.lower()
-    weighed = thesaurus().get((lemma, _LETTERS.get(token.pos, "")), {})
+    token = _retagged(token)
+    weighed = thesaurus().get((token.lemma.lower(), _LETTERS.get(token.pos, "")), {})
     scores = dict(_scores(token, text, {o: w for o, w in weighed.items() if is_simple(o)}))
     best = sorted(scores, key=lambda form: -scores[form])
     enough = max(_LEAST, max(scores.values(), default=0.0) - _BEHIND)
     return tuple(form for form in best if scores[form] > enough)[:most]
+
+
+def _retagged(token: Token) -> Token:
+    """The token; one in lower case that the model takes for a name, as what the thesaurus has it for."""
+    if token.pos != "PROPN" or not token.text.islower():
+        return token
+    kinds = [pos for pos, letter in _LETTERS.items() if (token.text, letter) in thesaurus()]
+    if len(kinds) != 1:
+        return token
+    return replace(token, pos=kinds[0], tag=_PLAIN[kinds[0]], lemma=token.text)
 
 
 def _scores(token: Token, text: str, weighed: Mapping[str, int]) -> Iterator[tuple[str, float]]:

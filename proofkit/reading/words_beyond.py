@@ -95,7 +95,9 @@ def _candidates(book: Book, analysis: Analysis, tokens: Mapping[Span, Token]) ->
 
 def _is_word(use: Use, tokens: Mapping[Span, Token]) -> bool:
     """Whether it does a word's work in most places, as far as the language model can tell."""
-    work = [token.pos in _WORDS for span in use.spans if (token := tokens.get(span))]
+    found = [token for span in use.spans if (token := tokens.get(span))]
+    # What is written in lower case is no name, whatever the model says.
+    work = [t.pos in _WORDS or (t.pos == "PROPN" and t.text.islower()) for t in found]
     return not work or sum(work) * 2 > len(work)
 
 
