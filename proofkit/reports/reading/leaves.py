@@ -39,10 +39,10 @@ class Leaf:
     slip: tuple[tuple[str, str], ...]
 
 
-def leaves_of(report: ReadingReport, hard_words: Sequence[HardWord]) -> tuple[Leaf, ...]:
+def leaves_of(report: ReadingReport) -> tuple[Leaf, ...]:
     """A leaf for every step of the book, in order; none where no pages are marked."""
     pages = {page.number: page for page in report.pages}
-    return tuple(_leaf(report, step, pages, hard_words) for step in report.steps)
+    return tuple(_leaf(report, step, pages) for step in report.steps)
 
 
 def leaf_of_page(report: ReadingReport) -> Mapping[int, int]:
@@ -50,13 +50,8 @@ def leaf_of_page(report: ReadingReport) -> Mapping[int, int]:
     return {page: at for at, step in enumerate(report.steps, 1) for page in step.pages}
 
 
-def _leaf(
-    report: ReadingReport,
-    step: ReadSpread,
-    pages: Mapping[int, ReadPage],
-    hard_words: Sequence[HardWord],
-) -> Leaf:
-    here = [hard for hard in hard_words if not set(hard.pages).isdisjoint(step.pages)]
+def _leaf(report: ReadingReport, step: ReadSpread, pages: Mapping[int, ReadPage]) -> Leaf:
+    here = [hard for hard in report.words_beyond if not set(hard.pages).isdisjoint(step.pages)]
     longest = band_named(report.age_band).longest_sentence.usual
     name = step_name(report, step)
     return Leaf(
@@ -64,7 +59,7 @@ def _leaf(
         figures=_figures(step),
         pages=tuple(_page(pages[number], name, here, longest) for number in step.pages),
         reasons=step.reasons,
-        slip=tuple((hard.word, advice(hard)) for hard in here),
+        slip=tuple((hard.word, _advice(hard)) for hard in here),
     )
 
 
@@ -87,7 +82,7 @@ def _figures(step: ReadSpread) -> str:
     )
 
 
-def advice(hard: HardWord) -> str:
+def _advice(hard: HardWord) -> str:
     """What may be done about a hard word, in a phrase: "try boat or ship", "may stay: met 4 times"."""
     instead = f"try {_either(hard.simpler)}" if hard.simpler else ""
     if hard.gift:

@@ -10,32 +10,29 @@ from __future__ import annotations
 import hashlib
 import re
 from base64 import b64encode
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from pathlib import Path, PurePath
 
 from jinja2 import Environment, FileSystemLoader, StrictUndefined
 
 from proofkit.reading.bands import AgeBand, band_named
-from proofkit.reading.verse.poem import Verse
-from proofkit.reading.words_beyond import HardWord
 from proofkit.reading_report import ReadingReport
 from proofkit.reports.phrases import counted
 from proofkit.reports.reading import setting
 from proofkit.reports.reading.charts import VIEW_BOX
-from proofkit.reports.reading.leaves import advice, leaf_of_page, leaves_of
+from proofkit.reports.reading.leaves import leaf_of_page, leaves_of
 from proofkit.reports.reading.score import Score, grade_of, score_of
+from proofkit.reports.reading.verse_setting import about_verse, stanzas
 
 _BESIDE_THIS = Path(__file__).parent
 # HTML has no place for them; a browser would show nothing, or something else.
 _UNSHOWABLE = re.compile("[\x00-\x08\x0b-\x1f\x7f-\x9f\ud800-\udfff\ufdd0-\ufdef\ufffe\uffff]")
 
 
-def as_html(
-    report: ReadingReport, *, hard_words: Sequence[HardWord] = (), verse: Verse | None = None
-) -> str:
+def as_html(report: ReadingReport) -> str:
     """The whole page."""
     band, score = band_named(report.age_band), score_of(report)
-    pressing = setting.to_work_on(report)
+    pressing, verse = setting.to_work_on(report), stanzas(report)
     style = _css(score)
     page = _environment().get_template("page.html.jinja")
     return _showable(
@@ -45,14 +42,16 @@ def as_html(
             band=band,
             score=score,
             view_box=VIEW_BOX,
-            leaves=leaves_of(report, hard_words),
+            leaves=leaves_of(report),
             leaf_at=leaf_of_page(report),
             pressing=[(report.steps.index(step) + 1, step) for step in pressing],
             first=report.steps.index(pressing[0]) if pressing else 0,
             verdict=_verdict(report, len(pressing)),
-            hard_words=hard_words,
-            advice=advice,
-            verse=verse,
+            hard=[word for word in report.words_beyond if not word.gift],
+            gifts=[word for word in report.words_beyond if word.gift],
+            about_verse=about_verse,
+            stanzas=verse,
+            remarked=sum(stanza.remarks for stanza in verse),
             grade_of=grade_of,
             counted=counted,
             file_name=PurePath(report.path).name,
