@@ -29,14 +29,14 @@ class Leaf:
 
     ``figures``  its measures in one phrase
     ``reasons``  why it is worth working on
-    ``slip``     its hard words, each with what may stand instead, or why it may stay
+    ``slip``     its hard words, with what may stand instead, or why they may stay
     """
 
     name: str
     figures: str
     pages: tuple[LeafPage, ...]
     reasons: tuple[str, ...]
-    slip: tuple[tuple[str, str], ...]
+    slip: tuple[tuple[tuple[str, ...], str], ...]
 
 
 def leaves_of(report: ReadingReport) -> tuple[Leaf, ...]:
@@ -59,7 +59,7 @@ def _leaf(report: ReadingReport, step: ReadSpread, pages: Mapping[int, ReadPage]
         figures=_figures(step),
         pages=tuple(_page(pages[number], name, here, longest) for number in step.pages),
         reasons=step.reasons,
-        slip=tuple((hard.word, _advice(hard)) for hard in here),
+        slip=_slip(here),
     )
 
 
@@ -80,6 +80,14 @@ def _figures(step: ReadSpread) -> str:
         f"{counted(measures.words, 'word')}, about {duration(step.seconds)} aloud; "
         f"{counted(measures.sentences, 'sentence')}, the longest of {counted(measures.longest_sentence, 'word')}"
     )
+
+
+def _slip(here: Sequence[HardWord]) -> tuple[tuple[tuple[str, ...], str], ...]:
+    """The words by what may be done; those that nothing is known for are on one line, the last."""
+    slip: dict[str, list[str]] = {}
+    for hard in sorted(here, key=lambda hard: not (hard.simpler or hard.gift)):
+        slip.setdefault(_advice(hard), []).append(hard.word)
+    return tuple((tuple(words), advice) for advice, words in slip.items())
 
 
 def _advice(hard: HardWord) -> str:
