@@ -16,7 +16,7 @@ Sounds = tuple[str, ...]
 _SPELLINGS: dict[str, str] = {
     "tch": "CH", "dge": "JH", "igh": "AY", "eigh": "EY", "augh": "AO", "ough": "OW", "tion": "SH * N",
     "sion": "ZH * N", "ture": "CH ER", "ck": "K", "ch": "CH", "sh": "SH", "th": "TH", "ph": "F", "wh": "W",
-    "gh": "G", "ng": "NG", "nk": "NG K", "qu": "K W", "kn": "N", "wr": "R", "gn": "N", "mb": "M",
+    "gh": "G", "tz": "T S", "ng": "NG", "nk": "NG K", "qu": "K W", "kn": "N", "wr": "R", "gn": "N", "mb": "M",
     "ll": "L", "ss": "S", "ff": "F", "zz": "Z", "bb": "B", "dd": "D", "gg": "G", "mm": "M", "nn": "N",
     "pp": "P", "rr": "R", "tt": "T", "cc": "K", "air": "EH R", "are": "EH R", "ear": "IH R", "eer": "IH R",
     "ore": "AO R", "oor": "AO R", "our": "AO R", "oar": "AO R", "ire": "AY ER", "ure": "Y UH R",

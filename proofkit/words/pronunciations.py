@@ -39,6 +39,7 @@ _ENDINGS: dict[str, Sounds] = {
     "'ve": ("AH0", "V"), "'re": ("ER0",), "'d": ("D",), "th": ("TH",),
 }  # fmt: skip
 _SHORTEST_HALF = 3
+_LONG_TAIL = 5
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -142,13 +143,17 @@ def _known(word: str) -> tuple[Sounds, ...]:
 
 def _guessed(word: str) -> Sounds:
     """By the letters; of a plural or a past, the word's own letters, and then the ending by rule."""
-    if re.search(r"[^s']'?s$", word) and len(word) > 3:
+    if re.search(r"[^s']'?s$", word) and not _known(word[-_LONG_TAIL:]) and len(word) > 3:
         stem = f"{word[:-3]}y" if word.endswith("ies") else word.rstrip("s").rstrip("'")
         sounds = by_letters(stem)
         return sounds + _plural(sounds[-1])
     if word.endswith("ed") and len(word) > 4:
         sounds = by_letters(word[:-1] if word[-4] in "aeiou" else word[:-2])
         return sounds + _past(sounds[-1])
+    for at in range(2, len(word) - _LONG_TAIL + 1):
+        tail = _known(word[at:])
+        if tail:  # gillyflower: whatever it begins with, it ends as flower does
+            return (*by_letters(word[:at]), *(sound.replace("1", "2") for sound in tail[0]))
     return by_letters(word)
 
 

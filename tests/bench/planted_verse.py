@@ -27,6 +27,7 @@ from proofkit.reading.syllables import syllables
 from proofkit.reading.verse.find import verse_of
 from proofkit.reading.verse.poem import RhymeKind, Verse
 from proofkit.reading.verse.rhyme import rhyme
+from proofkit.reading.verse.stumbles import FEWEST_LINES
 from proofkit.settings import English, Settings
 from proofkit.words.pronunciations import pronunciations, stress
 from proofkit.words.vocabulary import vocabulary_of
@@ -161,7 +162,8 @@ def lengthened(line: str, foot: int, dice: random.Random) -> str | None:
 def misplaced(line: str, dice: random.Random) -> str | None:
     """The line with a word of two syllables changed for one with its stress on the other."""
     found = []
-    for match in list(_WORD.finditer(line))[:-1]:
+    # Not the first word: a line of iambs may begin with a trochee, and no reader minds.
+    for match in list(_WORD.finditer(line))[1:-1]:
         ways = {stress(way) for way in pronunciations(match.group(), ENGLISH)}
         if ways == {"10"}:
             found.append((match, RISING))
@@ -191,12 +193,18 @@ def unrhymed(stanza: Sequence[str], n: int, dice: random.Random) -> str | None:
 
 def last(line: str) -> str:
     """The last word of a line."""
-    return _WORD.findall(line)[-1]
+    *_, match = _WORD.finditer(line)
+    return match.group()
 
 
 def scanned_lines(verse: Verse | None) -> int:
     """How many lines are scanned."""
-    return len(verse.lines) if verse and verse.metre else 0
+    return len(verse.lines) if verse and judged(verse) else 0
+
+
+def judged(verse: Verse) -> bool:
+    """Whether its lines are held against a metre."""
+    return verse.metre is not None and len(verse.lines) >= FEWEST_LINES
 
 
 def main(parts: Sequence[str]) -> None:
@@ -226,12 +234,16 @@ def main(parts: Sequence[str]) -> None:
             hit = any(row[:2] in plant.lines for row in places(plant.poem.book()) - before)
             tried[plant.kind] += 1
             found[plant.kind] += hit
-            if verse and (verse.metre if plant.kind != "a rhyme that fails" else verse.scheme):
+            if verse and (
+                judged(verse)
+                if plant.kind != "a rhyme that fails"
+                else len(verse.lines) >= FEWEST_LINES and verse.scheme
+            ):
                 tried_scanned[plant.kind] += 1
                 found_scanned[plant.kind] += hit
             if not hit and "misses" in parts:
                 print(
-                    f"MISS {plant.kind}: “{plant.text}” {poem.title} {'' if verse and verse.metre else '(not scanned)'}"
+                    f"MISS {plant.kind}: “{plant.text}” {poem.title} {'' if verse and judged(verse) else '(not scanned)'}"
                 )
     print(
         f"{len(poems())} poems, {stanzas} stanzas, {lines} lines; {scanned} lines scanned ({scanned / lines:.0%})"

@@ -21,6 +21,7 @@ from proofkit.reading.verse.poem import (
     Pair,
     RhymeKind,
     Stanza,
+    Stumble,
     Verse,
 )
 from proofkit.reading.verse.refrains import odd_refrains
@@ -33,20 +34,19 @@ from proofkit.reading.verse.scheme import (
     pairs_of,
     schemed,
 )
-from proofkit.reading.verse.stumbles import stumbles
+from proofkit.reading.verse.stumbles import FEWEST_LINES, MOST, stumbles
 from proofkit.reading.verse.syllables import WORD, Word, words_of
 from proofkit.settings import English
 
 RHYMING = 0.4
 _FEWEST_LINES = 4
 _WHOLE = 0.6  # of the story's words
-# Before a rhyme that fails is doubted: so many kept in the same place, and so many in the whole poem.
-_FEWEST_ALIKE = 2
+_FEWEST_STANZAS = 3  # before each line of a stanza may have a number of beats of its own
+_TO_ONE = 4  # rhymes kept to one that fails, where several fail
 _FEWEST_FIRST_RHYMES = 5  # the first and third lines of a stanza rhyme as they please
-_FEWEST_RHYMES = 4
+_FEWEST_RHYMES = 4  # in the whole poem, where only one other stands in the same place
 _FIRST_RHYMES = (2, 0)
 _FEWEST_FOR_METRE = 4  # lines
-_FEWEST_TO_STUMBLE = 8  # fewer teach no step
 
 
 def verse_of(book: Book, english: English, *, told: bool | None = None) -> Verse | None:
@@ -117,18 +117,31 @@ def _ends(line: Set) -> Ends:
 def _read(book: Book, blocks: Sequence[Block], kinds: Sequence[Kinds], english: English) -> Verse:
     form = schemed(kinds, [len(block) for block in blocks])
     words = [[words_of(line.text, english) for line in block] for block in blocks]
-    poem = scanned(words, _groupings(blocks, form))
-    clear = poem is not None and poem.clear and len(poem.costs) >= _FEWEST_FOR_METRE
-    stanzas = _stanzas(blocks, kinds, words, form, poem if clear else None)
+    poem = _clear(scanned(words, _groupings(blocks, form)))
+    found = _stumbles(blocks, words, poem) if poem else ()
+    if sum(map(bool, found)) > max(1, MOST * len(found)):
+        poem, found = None, ()
+    stanzas = _stanzas(blocks, kinds, words, form, poem, found)
     schemes = Counter(stanza.scheme for stanza in stanzas)
     return Verse(
         stanzas=stanzas,
-        metre=poem.metre if poem and clear else None,
+        metre=poem.metre if poem else None,
         scheme=schemes.most_common(1)[0][0] if form.clear else "",
         whole=_words_in(blocks) >= _WHOLE * book.words,
         failed_rhymes=_failed(blocks, kinds, form),
         odd_refrains=odd_refrains([line for block in blocks for line in block]),
     )
+
+
+def _clear(poem: Scanned | None) -> Scanned | None:
+    return poem if poem and poem.clear and len(poem.costs) >= _FEWEST_FOR_METRE else None
+
+
+def _stumbles(
+    blocks: Sequence[Block], words: Sequence[Sequence[tuple[Word, ...]]], poem: Scanned
+) -> tuple[Stumble | None, ...]:
+    lines = [line for block in blocks for line in block]
+    return stumbles(lines, [line for stanza in words for line in stanza], poem, poem.expected)
 
 
 def _words_in(blocks: Sequence[Block]) -> int:
@@ -143,7 +156,7 @@ def _groupings(blocks: Sequence[Block], form: Schemed) -> list[list[int]]:
     ]
     lengths = Counter(map(len, blocks))
     usual, often = lengths.most_common(1)[0]
-    if often > 1 and len(lengths) == 1:
+    if often >= _FEWEST_STANZAS and len(lengths) == 1:
         ways.append([at for block in blocks for at in range(len(block))])
     if len(lengths) == 1 and usual == 5 and form.forms[5] == "AABBA":
         ways.append([int(at in (2, 3)) for block in blocks for at in range(5)])
@@ -158,31 +171,34 @@ def _stanzas(
     words: Sequence[Sequence[tuple[Word, ...]]],
     form: Schemed,
     poem: Scanned | None,
+    found: Sequence[Stumble | None],
 ) -> tuple[Stanza, ...]:
-    flat = [line for block in blocks for line in block]
-    flat_words = [line for stanza in words for line in stanza]
-    found = (
-        stumbles(flat, flat_words, poem, poem.expected)
-        if poem and len(flat) >= _FEWEST_TO_STUMBLE
-        else (None,) * len(flat)
-    )
     stanzas, at = [], 0
-    for block, own in zip(blocks, kinds, strict=True):
-        letters = letters_of(len(block), own, form.forms[len(block)] if form.clear else None)
+    for block, own, spoken in zip(blocks, kinds, words, strict=True):
+        shape = form.forms[len(block)] if form.clear else None
         lines = []
-        for line, letter in zip(block, letters, strict=True):
-            lines.append(
-                replace(_line(line, flat_words[at], poem, at), letter=letter, stumble=found[at])
-            )
+        for line, letter, line_words in zip(
+            block, letters_of(len(block), own, shape), spoken, strict=True
+        ):
+            stumble = found[at] if found else None
+            lines.append(replace(_line(line, line_words, poem, at), letter=letter, stumble=stumble))
             at += 1
-        asked = pairs_of(form.forms[len(block)]) if form.clear else ()
-        pairs = tuple(
-            Pair(first=a, second=b, kind=own.get((a, b), RhymeKind.NONE)) for a, b in asked
-        )
         stanzas.append(
-            Stanza(page=block[0].span.page, lines=tuple(lines), scheme=letters, pairs=pairs)
+            Stanza(
+                page=block[0].span.page,
+                lines=tuple(lines),
+                scheme="".join(line.letter for line in lines),
+                pairs=_pairs(shape, own),
+            )
         )
     return tuple(stanzas)
+
+
+def _pairs(form: str | None, kinds: Kinds) -> tuple[Pair, ...]:
+    return tuple(
+        Pair(first=first, second=second, kind=kinds.get((first, second), RhymeKind.NONE))
+        for first, second in pairs_of(form or "")
+    )
 
 
 def _line(line: Set, words: Sequence[Word], poem: Scanned | None, at: int) -> Line:
@@ -200,7 +216,7 @@ def _failed(
     blocks: Sequence[Block], kinds: Sequence[Kinds], form: Schemed
 ) -> tuple[FailedRhyme, ...]:
     """The rhymes of the form that are not there, where the rhymes of the same place elsewhere are."""
-    if not form.clear:
+    if not form.clear or sum(map(len, blocks)) < FEWEST_LINES:
         return ()
     kept: Counter[tuple[int, int]] = Counter()
     failed: list[tuple[tuple[int, int], FailedRhyme]] = []
@@ -212,21 +228,15 @@ def _failed(
             elif own[first, second] is not RhymeKind.IDENTICAL:
                 kept[place] += 1
     failures = Counter(place for place, _ in failed)
-    return tuple(
-        failure
-        for place, failure in failed
-        if kept[place] >= max(_FEWEST_ALIKE, 4 * failures[place])
-        or (
-            failures[place] == 1 and kept[place] >= _FEWEST_ALIKE and kept.total() >= _FEWEST_RHYMES
-        )
-    )
+    return tuple(failure for place, failure in failed if _doubted(place, kept, failures[place]))
 
 
 def _doubted(place: tuple[int, int], kept: Counter[tuple[int, int]], failures: int) -> bool:
     if place == _FIRST_RHYMES and kept[place] < _FEWEST_FIRST_RHYMES:
         return False
-    few = kept[place] >= _FEWEST_ALIKE and kept.total() >= _FEWEST_RHYMES
-    return few if failures == 1 else kept[place] >= 4 * failures
+    if failures > 1:
+        return kept[place] >= _TO_ONE * failures
+    return kept[place] >= 2 or (kept[place] == 1 and kept.total() >= _FEWEST_RHYMES)
 
 
 def _place(first: int, second: int) -> tuple[int, int]:

@@ -26,9 +26,9 @@ from proofkit.words.pronunciations import Sounds, is_vowel, pronunciations, stre
 _LETTERS = re.compile(r"[aeiouy]+[^aeiouy]*(?:e|es|ed)?$")
 _LETTERS_OF_TWO = re.compile(r"[aeiouy]+[^aeiouy]+[aeiouy]+[^aeiouy]*$")
 _NEIGHBOURS = (
-    {"IH", "IY"}, {"UH", "UW"}, {"AH", "OH"}, {"AH", "AA"}, {"AH", "UH"}, {"OH", "AO"}, {"AA", "AO"},
-    {"IY", "EH"}, {"IY", "EY"}, {"EH", "AE"}, {"EH", "IH"}, {"OW", "AO"}, {"OW", "OH"}, {"EY", "EH"}, {"AA", "AE"}, {"ER", "AH"},
-    {"IA", "EA"}, {"ER", "EA"}, {"UA", "AO"}, {"AH", "OW"}, {"UW", "OW"},
+    {"IH", "IY"}, {"UH", "UW"}, {"AH", "OH"}, {"AH", "UH"}, {"OH", "AO"}, {"AA", "AO"}, {"EH", "AE"},
+    {"EH", "IH"}, {"OW", "AO"}, {"OW", "OH"}, {"EY", "EH"}, {"IY", "EH"}, {"IY", "EY"}, {"AA", "AE"},
+    {"IA", "EA"}, {"ER", "EA"}, {"UA", "AO"}, {"AH", "OW"},
 )  # fmt: skip
 _MANNER = {
     sound: kind
@@ -101,10 +101,10 @@ def _of_sounds(one: Sounds, other: Sounds) -> RhymeKind:
         return RhymeKind.NONE
     if _same(first, second):
         return RhymeKind.IDENTICAL if first.onset == second.onset else RhymeKind.PERFECT
-    for main, ending in ((first, _last(other, "2")), (second, _last(one, "2"))):
+    for main, ending in ((first, _secondary(other)), (second, _secondary(one))):
         if ending and _same(main, ending):
             return RhymeKind.PERFECT
-    for main, ending in ((first, _last(other, "0")), (second, _last(one, "0"))):
+    for main, ending in ((first, _weak_end(other)), (second, _weak_end(one))):
         if ending and ending.vowel in _LIGHT and _same(main, ending):
             return RhymeKind.NEAR
     return RhymeKind.NEAR if _nearly(first, second) else RhymeKind.NONE
@@ -145,10 +145,18 @@ def _primary(sounds: Sounds) -> _Tail | None:
     return _tail(sounds, stressed[-1]) if stressed else None
 
 
-def _last(sounds: Sounds, digit: str) -> _Tail | None:
-    """The last syllable, if it bears that stress."""
+def _secondary(sounds: Sounds) -> _Tail | None:
+    """From the last vowel of secondary stress on, if it comes after the primary: butterfly, gillyflower."""
+    stressed = [at for at, sound in enumerate(sounds) if sound[-1] in "12"]
+    if len(stressed) < 2 or not sounds[stressed[-1]].endswith("2"):
+        return None
+    return _tail(sounds, stressed[-1])
+
+
+def _weak_end(sounds: Sounds) -> _Tail | None:
+    """The last syllable, if it has no stress: merrily."""
     vowels = [at for at, sound in enumerate(sounds) if is_vowel(sound)]
-    if len(vowels) < 2 or not sounds[vowels[-1]].endswith(digit):
+    if len(vowels) < 2 or not sounds[vowels[-1]].endswith("0"):
         return None
     return _tail(sounds, vowels[-1])
 

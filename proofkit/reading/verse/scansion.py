@@ -46,6 +46,7 @@ _GAPS: dict[Tread, tuple[float, ...]] = {
     Tread.TRIPLE: (2.4, 0.75, 0.0, 1.6, 5.0),
     Tread.LOOSE: (2.2, 0.25, 0.25, 1.8, 5.0),
 }
+_UPBEAT = 0.8  # a stressed syllable before the first beat of a quick metre: happy CHRISTmas to all
 _PAUSED_CLASH = 1.2  # two beats with a comma between them
 _INVERSION = 0.3
 _TURNED = 1.4  # a word with its stress on the wrong syllable: ALone, litTLE
@@ -124,8 +125,12 @@ def _spoken(paths: _Paths, syllables: str, tread: Tread, *, pause: bool) -> _Pat
         before = syllables[at - 1 : at] or " "
         for (lead, beats, gap), (cost, way) in paths.items():
             if gap < len(gaps) - 1:
-                turned = _TURNED if gap == 0 and beats and before + kind == WEAK + PRIMARY else 0.0
-                _keep(after, (lead, beats, gap + 1), cost + off + turned, f"{way}x")
+                price = off
+                if gap == 0 and beats and before + kind == WEAK + PRIMARY:
+                    price += _TURNED
+                elif beats == 0 and kind == PRIMARY and tread is not Tread.DUPLE:
+                    price = _UPBEAT
+                _keep(after, (lead, beats, gap + 1), cost + price, f"{way}x")
             if beats < MOST_BEATS:
                 state, price = _beat(lead, beats, gap, gaps, tread)
                 if gap and before + kind == PRIMARY + WEAK:

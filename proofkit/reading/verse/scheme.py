@@ -15,7 +15,7 @@ from proofkit.reading.verse.poem import RhymeKind
 from proofkit.reading.verse.rhyme import rhyme_of_ends
 from proofkit.settings import English
 
-FULFILLED = 0.7
+FULFILLED = 0.6
 Ends = tuple[str, ...]  # the last words of a line, at most two
 Kinds = Mapping[tuple[int, int], RhymeKind]
 

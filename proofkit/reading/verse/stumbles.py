@@ -15,25 +15,38 @@ from proofkit.reading.verse.metre import Fit, LineFits, Scanned
 from proofkit.reading.verse.poem import Stumble, StumbleKind
 from proofkit.reading.verse.syllables import PRIMARY, Word
 
-LEAST = 1.2  # above what a line of the poem costs as a rule
+FEWEST_LINES = 12
+MOST = 0.1  # of a poem's lines; where more stumble, that is not its metre
+LEAST = 1.4  # above what a line of the poem costs as a rule
 _ABOVE_ROUGH = 0.7  # above what one line in seven of the poem costs
 _ROUGH = 0.85
 _BETTER = 1.0  # another number of beats must save this much to be the answer
-_ADVANTAGE = 0.5  # weight of what it saves
-_PER_SYLLABLE = 0.9  # for each syllable outside what all lines alike have
+_ADVANTAGE = 0.8  # weight of what it saves
+_PER_SYLLABLE = 0.9  # for each syllable outside what all lines alike have, but for the first
+_FIRST_SYLLABLE = 0.3
 _FEWEST_ALIKE = 4
+_RARE = 1.2  # for each foot of another length, in a poem that has next to none
+_RARELY = 0.15  # of the poem's feet; where so many are odd nobody minds one more
 _UNREADABLE = 6.0
 
 
 def stumbles(
     lines: Sequence[Set], words: Sequence[Sequence[Word]], poem: Scanned, alike: Sequence[int]
 ) -> tuple[Stumble | None, ...]:
-    """For each line of a poem whether it stumbles. ``alike`` numbers the lines that should be alike."""
+    """For each line of a poem whether it stumbles. ``alike`` numbers the lines that should be alike.
+
+    None at all in a poem of fewer than FEWEST_LINES: it teaches no step that a line could break.
+    """
+    if len(lines) < FEWEST_LINES:
+        return (None,) * len(lines)
     counts = [_syllables(poem, at) for at in range(len(lines))]
-    troubles = []
+    odd = [_odd_feet(poem, at) for at in range(len(lines))]
+    rarity = _RARE * max(0.0, 1 - sum(odd) / sum(poem.expected) / _RARELY)
+    troubles: list[float] = []
     for at in range(len(lines)):
         others = [counts[i] for i in range(len(lines)) if alike[i] == alike[at] and i != at]
-        troubles.append(_trouble(poem, at) + _PER_SYLLABLE * _outside(counts[at], others))
+        trouble = _trouble(poem, at) + _strangeness(_outside(counts[at], others))
+        troubles.append(trouble + rarity * odd[at])
     return tuple(
         _stumble(lines[at], words[at], poem.fits[at], poem.expected[at], surprise)
         if (surprise := _surprise(troubles, at))
@@ -49,7 +62,18 @@ def _trouble(poem: Scanned, at: int) -> float:
     return poem.costs[at] + _ADVANTAGE * saved
 
 
-def _surprise(troubles: Sequence[float], at: int) -> float:
+def _odd_feet(poem: Scanned, at: int) -> int:
+    """How many feet of the line have a syllable more or less than the poem's, but for the first."""
+    fit = poem.fits[at].get(poem.expected[at])
+    if fit is None or poem.metre.loose:
+        return 0
+    gaps = fit.pattern.strip("x").split("/")[1:-1]
+    if poem.metre.foot.syllables == 2 and fit.pattern.startswith("/xx/"):
+        gaps = gaps[1:]
+    return sum(len(gap) != poem.metre.foot.syllables - 1 for gap in gaps)
+
+
+def _surprise(troubles: list[float], at: int) -> float:
     """How far a line's trouble stands out from its poem's; 0 where it does not stand out enough.
 
     A poem that is rough in many places has taught its reader to take it easy.
@@ -74,6 +98,10 @@ def _outside(count: int, others: Sequence[int]) -> int:
     if len(others) < _FEWEST_ALIKE:
         return 0
     return max(min(others) - count, count - max(others), 0)
+
+
+def _strangeness(outside: int) -> float:
+    return _FIRST_SYLLABLE + _PER_SYLLABLE * (outside - 1) if outside else 0.0
 
 
 def _stumble(

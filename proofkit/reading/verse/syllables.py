@@ -37,8 +37,8 @@ itself myself yourself themselves
 """)
 _TWO_SYLLABLES = word_set("""
 about above across after against along among amongst around because before behind below beneath beside
-between beyond despite during except over toward towards under until without very every any many only
-never ever even also either neither other another
+between beyond despite during except over toward towards under until without away very every any many only
+never ever even also either neither other another little father mother mister uncle
 """)
 _ELISION = 0.35
 
