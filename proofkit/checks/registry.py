@@ -101,6 +101,7 @@ _MODULES: tuple[str, ...] = (
     "marks.two_apostrophes_for_mark",
     "pages.numbers_out_of_order",
     "reading.book_length",
+    "reading.heavy_in_a_row",
     "reading.heavy_spread",
     "reading.long_sentence",
     "repetition.doubled_long_word",
@@ -136,6 +137,9 @@ _MODULES: tuple[str, ...] = (
     "spelling.misspelling",
     "spelling.name_in_lower_case",
     "spelling.split_compound",
+    "verse.line_stumbles",
+    "verse.refrain_differs",
+    "verse.rhyme_fails",
     "words.wrong_word",
 )
 

@@ -1,4 +1,4 @@
-"""What the checks of this family share: where they point, and when a book is too long for its band."""
+"""What the checks of this family share: where they point, and when a book is of another band."""
 
 from __future__ import annotations
 
@@ -9,7 +9,7 @@ from proofkit.reading.bands import AgeBand
 
 _OPENING_WORDS = 4
 # Guidance differs by less than this between any two sources of one band.
-_FAR_LONGER = 2
+_FAR = 2
 
 
 def opening(page: Page, start: int = 0) -> Span:
@@ -24,4 +24,9 @@ def opening(page: Page, start: int = 0) -> Span:
 
 def far_longer(book: Book, band: AgeBand) -> bool:
     """Whether the book has so many words that it can't be of this band."""
-    return book.words > _FAR_LONGER * band.words.most
+    return book.words > _FAR * band.words.most
+
+
+def far_shorter(book: Book, band: AgeBand) -> bool:
+    """Whether the book has so few words that it can't be of this band, nor a part of one."""
+    return 0 < book.words < band.words.least / _FAR

@@ -26,7 +26,7 @@ from collections.abc import Iterator
 from proofkit.analysis import Analysis
 from proofkit.book import Book
 from proofkit.checks.check import Need
-from proofkit.checks.reading._amount import far_longer, opening
+from proofkit.checks.reading._amount import far_longer, far_shorter, opening
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.reading.bands import AgeBand, band_named
 from proofkit.settings import Settings
@@ -54,7 +54,7 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
 def _message(book: Book, band: AgeBand) -> str | None:
     if far_longer(book, band):
         usual = f"{band.plural} have {band.words.most:,} at most"
-    elif 0 < book.words < band.words.least / 2:
+    elif far_shorter(book, band):
         usual = f"{band.plural} have at least {band.words.least:,}"
     else:
         return None

@@ -23,76 +23,38 @@ When to let it stand
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
-from statistics import median
 
 from proofkit.analysis import Analysis
-from proofkit.book import Book, Page
+from proofkit.book import Book
 from proofkit.checks.check import Need
-from proofkit.checks.reading._amount import far_longer, opening
-from proofkit.issue import Issue, Tier, issue_at
+from proofkit.checks.reading._claims import (
+    FAR_ABOVE_THE_BOOK,
+    Claim,
+    Matter,
+    asked,
+    claims,
+    usual_words,
+)
+from proofkit.issue import Issue
 from proofkit.reading.bands import AgeBand, band_named
 from proofkit.settings import Settings
 
 NAME = "reading/heavy-spread"
 NEEDS = frozenset({Need.TEXT})
 _CONFIDENCE = 0.45
-_FAR_ABOVE_THE_BAND = 2
-_FAR_ABOVE_THE_BOOK = 3
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class _Step:
-    """What lies open at once: the pages of a spread, or one page."""
-
-    kind: str
-    pages: tuple[Page, ...]
-    words: int
 
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
     """One issue, at the first words of the heaviest spread."""
     band = band_named(settings.age_band)
-    if not book.paginated or far_longer(book, band):
-        return
-    steps = _steps(book)
-    usual = median(step.words for step in steps) if steps else 0
-    heavy = sorted(
-        (step for step in steps if _is_heavy(step.words, usual, band)), key=lambda step: -step.words
-    )
+    heavy = [claim for claim in claims(book, band) if claim.matter is Matter.HEAVY]
     if heavy:
-        places = [opening(next(page for page in step.pages if page.words)) for step in heavy]
-        yield issue_at(
-            book,
-            places[0],
-            check=NAME,
-            tier=Tier.QUERY,
-            message=_message(heavy[0], usual, band),
-            confidence=_CONFIDENCE,
-            related=sorted(places[1:]),
-        )
+        message = _message(heavy[0], usual_words(book), band)
+        yield asked(book, heavy, check=NAME, message=message, confidence=_CONFIDENCE)
 
 
-def _steps(book: Book) -> list[_Step]:
-    by_place: dict[tuple[str, int], list[Page]] = {}
-    for page in book.story_pages:
-        place = ("page", page.number) if page.spread is None else ("spread", page.spread)
-        by_place.setdefault(place, []).append(page)
-    steps = [
-        _Step(kind=kind, pages=tuple(pages), words=sum(page.words for page in pages))
-        for (kind, _), pages in by_place.items()
-    ]
-    return [step for step in steps if step.words]
-
-
-def _is_heavy(words: int, usual: float, band: AgeBand) -> bool:
-    allowed = band.spread_words.most
-    return words > _FAR_ABOVE_THE_BAND * allowed or (
-        words > allowed and words >= _FAR_ABOVE_THE_BOOK * usual
-    )
-
-
-def _message(step: _Step, usual: float, band: AgeBand) -> str:
-    if step.words >= _FAR_ABOVE_THE_BOOK * usual:
-        return f"{step.words} words on this {step.kind}, where the book’s others have about {usual:.0f}"
-    return f"{step.words} words on this {step.kind}, where {band.plural} have {band.spread_words.most} on a spread at most"
+def _message(heaviest: Claim, usual: float, band: AgeBand) -> str:
+    here = f"{heaviest.amount} words on this {heaviest.step.kind}"
+    if heaviest.amount >= FAR_ABOVE_THE_BOOK * usual:
+        return f"{here}, where the book’s others have about {usual:.0f}"
+    return f"{here}, where {band.plural} have {band.spread_words.most} on a spread at most"

@@ -23,83 +23,24 @@ When to let it stand
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from proofkit.analysis import Analysis
-from proofkit.book import Book, Page, count_words
+from proofkit.book import Book
 from proofkit.checks.check import Need
-from proofkit.checks.reading._amount import far_longer, opening
-from proofkit.issue import Issue, Tier, issue_at
+from proofkit.checks.reading._claims import Matter, asked, claims
+from proofkit.issue import Issue
 from proofkit.reading.bands import band_named
-from proofkit.reading.sentences import sentences
 from proofkit.settings import Settings
-from proofkit.words.vocabulary import WORD
 
 NAME = "reading/long-sentence"
 NEEDS = frozenset({Need.TEXT})
 _CONFIDENCE = 0.4
-_FAR_ABOVE = 1.25
-_VERSE_BREAKS = 2  # line breaks that the author set inside one sentence
-_MOSTLY_NEW = 2 / 3
-
-_Triple = tuple[str, str, str]
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class _Told:
-    """One sentence: how many words, and which share of its turns of phrase is new in the book."""
-
-    page: Page
-    start: int
-    words: int
-    breaks: int
-    new: float
 
 
 def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
     """One issue, at the first words of the longest sentence."""
-    band = band_named(settings.age_band)
-    if far_longer(book, band):
-        return
-    limit = _FAR_ABOVE * band.longest_sentence.most
-    long = sorted(
-        (told for told in _told(book) if told.words >= limit and _is_plain(told)),
-        key=lambda told: -told.words,
-    )
+    found = claims(book, band_named(settings.age_band))
+    long = [claim for claim in found if claim.matter is Matter.LONG_SENTENCE]
     if long:
-        places = [opening(told.page, told.start) for told in long]
-        yield issue_at(
-            book,
-            places[0],
-            check=NAME,
-            tier=Tier.QUERY,
-            message=f"a sentence of {long[0].words} words: is there a place for a full stop?",
-            confidence=_CONFIDENCE,
-            related=sorted(places[1:]),
-        )
-
-
-def _told(book: Book) -> Iterator[_Told]:
-    heard: set[_Triple] = set()
-    for page in book.story_pages:
-        prose = page.prose
-        for start, end in sentences(prose):
-            text = prose[start:end]
-            triples = _triples(text)
-            yield _Told(
-                page=page,
-                start=start,
-                words=count_words(text),
-                breaks=text.count("\n"),
-                new=len(set(triples) - heard) / max(1, len(triples)),
-            )
-            heard.update(triples)
-
-
-def _triples(text: str) -> list[_Triple]:
-    words = [word.lower() for word in WORD.findall(text)]
-    return list(zip(words, words[1:], words[2:], strict=False))
-
-
-def _is_plain(told: _Told) -> bool:
-    return told.breaks < _VERSE_BREAKS and told.new >= _MOSTLY_NEW
+        message = f"a sentence of {long[0].amount} words: is there a place for a full stop?"
+        yield asked(book, long, check=NAME, message=message, confidence=_CONFIDENCE)

@@ -9,7 +9,7 @@ import pytest
 
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Role
-from proofkit.checks.reading import book_length, heavy_spread, long_sentence
+from proofkit.checks.reading import book_length, heavy_in_a_row, heavy_spread, long_sentence
 from proofkit.issue import Issue
 from proofkit.settings import English, Settings
 from proofkit.words.vocabulary import vocabulary_of
@@ -42,6 +42,12 @@ def one_sentence(sights: int) -> str:
     """One sentence with four words to each sight: "Ada saw a red hen and a blue boat"."""
     return f"Ada saw {' and '.join(f'a {sight}' for sight in SIGHTS[:sights])}."
 
+
+OTHER_BREATHLESS = (
+    "Then Ben ran down the lane, over the bridge, under the arch, round the church, through the market, past "
+    "the school, between two buses, up forty steps, along a wall, across the yard, behind the dairy, into a "
+    "barn, out of its back window, off towards the river, and straight home to his tea."
+)
 
 Find = Callable[[Book, Analysis, Settings], Iterable[Issue]]
 
@@ -129,3 +135,41 @@ def test_of_a_book_far_too_long_only_the_length_is_said() -> None:
     assert not found(heavy_spread.find, book)
     assert not found(long_sentence.find, book)
     assert found(long_sentence.find, book_of(long_one))
+
+
+def test_a_spread_is_asked_about_once() -> None:
+    """A page both heavy and with a long sentence has the graver query; the other page its own."""
+    breathless = f"{one_sentence(len(SIGHTS))} "  # 69 words
+    heavy_and_long = breathless + SENTENCE * 15
+    book = book_of(
+        SENTENCE * 2, heavy_and_long, SENTENCE * 2, SENTENCE * 2, OTHER_BREATHLESS, SENTENCE * 2
+    )
+    (heavy,) = found(heavy_spread.find, book)
+    assert (heavy.span.page, heavy.related) == (2, ())
+    (long,) = found(long_sentence.find, book)
+    assert (long.span.page, long.related) == (5, ())
+
+
+def test_no_page_has_two_queries_of_this_family() -> None:
+    lengths = (2, 3, 4, 5, 4, 2, 2, 9, 2, 2, 2, 2)
+    texts = [SENTENCE * length for length in lengths]
+    texts[4] = f"{one_sentence(16)} "
+    book = book_of(*texts)
+    checks = (book_length, heavy_in_a_row, heavy_spread, long_sentence)
+    issues = [issue for check in checks for issue in found(check.find, book)]
+    assert len(issues) == 3
+    pages = [span.page for issue in issues for span in (issue.span, *issue.related)]
+    assert len(pages) == len(set(pages))
+
+
+def test_a_book_far_too_short_for_its_band_is_asked_about_once() -> None:
+    book = book_of(f"{one_sentence(len(SIGHTS))} {SENTENCE}")
+    assert found(book_length.find, book, "middle-grade")
+    assert not found(long_sentence.find, book, "middle-grade")
+
+
+def test_the_row_is_pointed_at_from_its_first() -> None:
+    (issue,) = found(heavy_in_a_row.find, book_of_words(2, 2, 4, 5, 4, 2, 2, 2))
+    assert issue.span.page == 3
+    assert [span.page for span in issue.related] == [4, 5]
+    assert "3 heavy pages in a row" in issue.message
