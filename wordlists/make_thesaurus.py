@@ -15,7 +15,7 @@ frequent and mean much the same, each with a weight from 1 to 99. The weight is
 added up over the senses. The shares are those of WordNet's own count of uses in tagged texts, and half
 a use more for every sense, the first weighing most, for most senses were never met there.
 
-``things.txt`` holds the nouns whose first sense is an animal, a plant, food, a part of the body, a
+``things.txt`` holds the nouns that may be an animal or whose first sense is a plant, food, a part of the body, a
 thing that somebody made or one that nature did.
 """
 
@@ -30,6 +30,7 @@ from pathlib import Path
 HERE = Path(__file__).resolve().parent
 FILES = {"noun": "n", "verb": "v", "adj": "a", "adv": "r"}
 # The lexicographers' files of animals, things made, bodies, food, things of nature, plants.
+ANIMALS = "05"
 SHOWN = frozenset({"05", "06", "08", "13", "17", "20"})
 KINDS = {"n": 1, "v": 2, "a": 3, "r": 4, "s": 5}
 RARE, SIMPLE, SIMPLER = 1.8, 3.4, 0.25  # Zipf frequencies: of the word, of the other, and between
@@ -56,7 +57,7 @@ HEAD = """\
 # WordNet 3.0 Copyright 2006 by Princeton University. All rights reserved.
 """
 
-MOSTLY = 0.5  # of a noun's uses
+MOSTLY, SOMETIMES = 0.5, 0.15  # of a word's uses as a noun; seal, duck and crane are verbs as well
 HEAD_OF_THINGS = """\
 # Nouns whose first sense is something that a picture can show.
 # Source, licence and script: those of thesaurus.tsv.
@@ -144,6 +145,18 @@ class Thesaurus:
         }
         return met[letter] / sum(met.values())
 
+    def likely(self, word: str, letter: str) -> list[str]:
+        """The senses that a story may mean: the animal, where there is one, or the thing if it comes first.
+
+        A gull in a story is a bird and nobody's fool.
+        """
+        senses = self.senses[word, letter]
+        if letter != "n":
+            return senses
+        animals = [sense for sense in senses if self.synsets[sense].field == ANIMALS]
+        shown = animals or senses
+        return shown[:1] if self.synsets[shown[0]].field in SHOWN else senses
+
     def is_derived_form(self, word: str, letter: str) -> bool:
         """Whether it is a comparative or a plural (older, words): it would change the form."""
         endings = {"a": ("er", "r", "est", "st"), "n": ("s",)}.get(letter, ())
@@ -155,10 +168,7 @@ class Thesaurus:
     def others(self, word: str, letter: str) -> dict[str, float]:
         """The words that may stand for it, weighed as the module says."""
         found: dict[str, float] = defaultdict(float)
-        senses = self.senses[word, letter]
-        if letter == "n" and self.synsets[senses[0]].field in SHOWN:
-            senses = senses[:1]  # a gull in a story is a bird and nobody's fool
-        for sense in senses:
+        for sense in self.likely(word, letter):
             own = self.share(word, letter, sense)
             for other, near, its_sense in self._near(sense, letter):
                 fit = self.share(other, letter, its_sense) * self.is_mostly(other, letter)
@@ -207,8 +217,8 @@ def main(folder: Path) -> None:
         f"{word}\n"
         for word, letter in usual
         if letter == "n"
-        and thesaurus.synsets[thesaurus.senses[word, "n"][0]].field in SHOWN
-        and thesaurus.is_mostly(word, "n") > MOSTLY
+        and (field := thesaurus.synsets[thesaurus.likely(word, "n")[0]].field) in SHOWN
+        and thesaurus.is_mostly(word, "n") > (SOMETIMES if field == ANIMALS else MOSTLY)
     ]
     _write("things.txt", HEAD_OF_THINGS, things)
 
@@ -219,6 +229,7 @@ def _row(thesaurus: Thesaurus, word: str, letter: str, zipf: Callable[[str], flo
         for other, weight in thesaurus.others(word, letter).items()
         if other.isalpha()
         and other.islower()
+        and len(other) > 1
         and other not in UNWANTED
         and not thesaurus.is_derived_form(other, letter)
         and weight >= LEAST

@@ -4,6 +4,7 @@ Nobody has counted that for every word and age. So a word counts as known when o
 
 - a published list of the band: Dolch's and Fry's first words, the national curriculum's words of the
   school years, Spache's and Dale's words familiar to American schoolchildren;
+- our own list of what these lack: words of home, nursery and story (``home-words.txt``);
 - its frequency, in English at large and in children's novels, whichever is less: *selected* is frequent
   in newspapers, *commenced* in old novels, and neither is a child's word;
 - for a thing that a picture can show (*wardrobe*, *hedgehog*), a lower frequency in English at large;
@@ -21,7 +22,7 @@ from dataclasses import dataclass
 from functools import cache, lru_cache
 from math import log10
 
-from proofkit.reading.familiar import WordList, is_listed
+from proofkit.reading.familiar import WordList, is_listed, listed_words
 from proofkit.words.context.model import context_model
 from proofkit.words.data import wordlist
 from proofkit.words.frequency import zipf
@@ -52,6 +53,7 @@ _LISTS: Mapping[str, tuple[tuple[str, ...], tuple[WordList, ...]]] = {
 }
 # Said in every family, and missing in lists that were made for reading.
 _KIN = word_set("nephew niece grandad granddad grandpa gran granny nan nana auntie mum mom dad pal")
+_AT_HOME = "home-words.txt"
 # The least Zipf frequency of a word, and that of a thing that a picture can show.
 _FREQUENT: Mapping[str, tuple[float, float]] = {
     "board": (5.0, 4.2),
@@ -86,6 +88,14 @@ class KnownWords:
             for parts in (*_stems(lemma), *_halves(lemma))
         )
 
+    def knows_itself(self, word: str) -> bool:
+        """Whether the band knows the very word, and not only one that it is made from (cat, cater)."""
+        return (
+            word in self.listed
+            or any(word in listed_words(each) for each in self.lists)
+            or self._is_frequent(word)
+        )
+
     def _knows_simply(self, word: str) -> bool:
         if word in self.listed or any(is_listed(word, each) for each in self.lists):
             return True
@@ -106,6 +116,8 @@ def known_words(band: str) -> KnownWords:
     for name, (files, more) in _LISTS.items():
         listed |= {word for file in files for word in _words_of(file)}
         lists += more
+        if name == "picture":
+            listed |= _at_home()
         if name == band:
             break
     word, thing = _FREQUENT[band]
@@ -128,6 +140,11 @@ def _words_of(file: str) -> frozenset[str]:
     rows = (line.split("\t") for line in lines if line.strip() and not line.startswith("#"))
     words = (row[0].strip().lower() for row in rows)
     return frozenset(form for word in words for form in _spelt_out(word))
+
+
+def _at_home() -> frozenset[str]:
+    lines = wordlist(_AT_HOME).read_text("utf-8").splitlines()
+    return word_set(" ".join(line for line in lines if not line.startswith("#")))
 
 
 def _spelt_out(entry: str) -> Iterator[str]:

@@ -14,10 +14,12 @@ from math import log
 
 from proofkit.analysis import Token
 from proofkit.reading.same_form import in_form
+from proofkit.settings import English
 from proofkit.words.context.model import context_model
 from proofkit.words.context.tokens import REACH, tokens_of
 from proofkit.words.data import wordlist
 from proofkit.words.frequency import zipf
+from proofkit.words.variants import variants
 
 _PLAIN = {"NOUN": "NN", "VERB": "VB", "ADJ": "JJ", "ADV": "RB"}
 _LETTERS = {"NOUN": "n", "VERB": "v", "ADJ": "a", "ADV": "r"}
@@ -32,18 +34,33 @@ _MOST_WORDS = 3
 
 
 def simpler_words(
-    token: Token, text: str, is_simple: Callable[[str], bool], *, most: int = _MOST_WORDS
+    token: Token,
+    text: str,
+    english: English,
+    is_simple: Callable[[str], bool],
+    *,
+    most: int = _MOST_WORDS,
 ) -> tuple[str, ...]:
     """The simpler words that fit in the token's place in ``text``, the best first; often none.
 
-    ``is_simple`` says of a word in its dictionary form whether the reader knows it.
+    They are spelt as ``english`` spells them. ``is_simple`` says of a word in its dictionary form whether the reader knows it.
     """
     token = _retagged(token)
     weighed = thesaurus().get((token.lemma.lower(), _LETTERS.get(token.pos, "")), {})
-    scores = dict(_scores(token, text, {o: w for o, w in weighed.items() if is_simple(o)}))
+    scores: dict[str, float] = {}
+    for form, score in _scores(token, text, {o: w for o, w in weighed.items() if is_simple(o)}):
+        spelt = variants().in_english(form, english) or form
+        if spelt not in _spellings(token.text.lower()):
+            scores[spelt] = max(score, scores.get(spelt, score))
     best = sorted(scores, key=lambda form: -scores[form])
     enough = max(_LEAST, max(scores.values(), default=0.0) - _BEHIND)
     return tuple(form for form in best if scores[form] > enough)[:most]
+
+
+def _spellings(word: str) -> tuple[str, ...]:
+    """The word in both Englishes: meters is no simpler word for metres."""
+    found = (variants().in_english(word, english) for english in English)
+    return word, *(spelt for spelt in found if spelt)
 
 
 def _retagged(token: Token) -> Token:
@@ -62,7 +79,7 @@ def _scores(token: Token, text: str, weighed: Mapping[str, int]) -> Iterator[tup
     runs = dict(zip(wanted, _runs(token, text, wanted), strict=True))
     for other, form in forms.items():
         sense = log(weighed[other] / 100)
-        if form and form != token.text.lower():
+        if form:
             simpler = _FREQUENCY * (zipf(other) - zipf(token.lemma))
             yield form, sense + _RUNS * runs[form] + simpler
 

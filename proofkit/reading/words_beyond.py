@@ -19,6 +19,7 @@ from proofkit.reading.bands import AgeBand
 from proofkit.reading.known_words import KnownWords, is_thing, known_words, school_years
 from proofkit.reading.shown import is_shown
 from proofkit.reading.simpler import simpler_words
+from proofkit.settings import English
 from proofkit.words.dictionary import dictionary
 from proofkit.words.frequency import zipf
 from proofkit.words.vocabulary import Use
@@ -68,7 +69,10 @@ def words_beyond(book: Book, analysis: Analysis, band: AgeBand) -> tuple[HardWor
         lemma = _lemma(use, tokens)
         if not known.knows(lemma) and not known.knows(use.word):
             lemmas[lemma].append(use)
-    found = [_hard_word(book, band, known, lemma, uses, tokens) for lemma, uses in lemmas.items()]
+    found = [
+        _hard_word(book, analysis.english, band, known, lemma, uses, tokens)
+        for lemma, uses in lemmas.items()
+    ]
     return tuple(sorted(found, key=lambda hard: (hard.gift != "", zipf(hard.word), hard.word)))
 
 
@@ -108,6 +112,7 @@ def _lemma(use: Use, tokens: Mapping[Span, Token]) -> str:
 
 def _hard_word(
     book: Book,
+    english: English,
     band: AgeBand,
     known: KnownWords,
     lemma: str,
@@ -120,20 +125,20 @@ def _hard_word(
         word=usual.word,
         spans=spans,
         pages=tuple(dict.fromkeys(span.page for span in spans)),
-        simpler=_simpler(book, known, usual, tokens),
+        simpler=_simpler(book, english, known, usual, tokens),
         why=_why(usual.word, lemma),
         gift=_gift(book, band, lemma, spans),
     )
 
 
 def _simpler(
-    book: Book, known: KnownWords, use: Use, tokens: Mapping[Span, Token]
+    book: Book, english: English, known: KnownWords, use: Use, tokens: Mapping[Span, Token]
 ) -> tuple[str, ...]:
     """What fits in the first place where it stands in its usual form."""
     span = next((span for span in use.spans if span in tokens), None)
     if span is None:
         return ()
-    return simpler_words(tokens[span], book.page(span.page).prose, known.knows)
+    return simpler_words(tokens[span], book.page(span.page).prose, english, known.knows_itself)
 
 
 def _why(word: str, lemma: str) -> str:
