@@ -10,11 +10,16 @@ width, so that figures and links in HTML line up with it at any size.
 
 from __future__ import annotations
 
+import sys
 from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Protocol
 
 import pygal
+
+# pygal adds a hook for its plug-ins to Python's imports, by an interface that Python has given up:
+# 3.11 warns of it at every import that fails from then on. There are no plug-ins here.
+sys.meta_path[:] = [hook for hook in sys.meta_path if not isinstance(hook, pygal.PluginImportFixer)]
 
 WIDTH = 1000
 HEIGHT = 200
