@@ -15,6 +15,7 @@ from proofkit.cli.progress_bar import progress_bar
 from proofkit.cli.reading import ReadingFormat
 from proofkit.engines.folders import memory_file
 from proofkit.engines.memory import Memory
+from proofkit.problem import Unusable
 from proofkit.reading_report import ReadingReport
 from proofkit.readings import readings
 from proofkit.reports.reading.csv_reading import as_csv
@@ -45,6 +46,8 @@ def read_all(request: Request) -> Exit:
     """
     manuscripts = tuple(dict.fromkeys(request.manuscripts))
     format_ = request.format or _implied(request.output, manuscripts)
+    if format_ is ReadingFormat.HTML and request.output is None and len(manuscripts) > 1:
+        raise Unusable("Several pages can’t be one file. Name a folder for them: --output FOLDER/")
     files = targets(request.output, manuscripts, format_.ending) if request.output else {}
     reports: list[ReadingReport] = []
     code = Exit.CLEAN
@@ -96,6 +99,8 @@ def _pipe(reports: Sequence[ReadingReport], format_: ReadingFormat, *, several: 
     sys.stdout.flush()
     if format_ is ReadingFormat.CSV:
         content = as_csv(reports).encode()
+    elif format_ is ReadingFormat.HTML:
+        content = _content(reports[0], format_)
     else:
         content = as_json_array(reports) if several else as_json(reports[0])
     sys.stdout.buffer.write(content)
@@ -112,6 +117,10 @@ def _write(
 def _content(report: ReadingReport, format_: ReadingFormat) -> bytes:
     if format_ is ReadingFormat.JSON:
         return as_json(report)
+    if format_ is ReadingFormat.HTML:
+        from proofkit.reports.reading.page import as_html  # noqa: PLC0415 - as above
+
+        return as_html(report).encode()
     if format_ is ReadingFormat.CSV:
         return (_BYTE_ORDER_MARK + as_csv([report])).encode()
     return _set_out(report).encode()

@@ -25,6 +25,7 @@ class ReadingFormat(StrEnum):
     TABLE = "table"
     JSON = "json"
     CSV = "csv"
+    HTML = "html"
 
     @property
     def ending(self) -> str:
@@ -46,7 +47,8 @@ def reading(
     format_: Annotated[
         ReadingFormat | None,
         typer.Option(
-            "--format", help="A table to read (as without this option), or data for programs."
+            "--format",
+            help="A table to read (as without this option), a page for the browser (html), or data for programs.",
         ),
     ] = None,
     output: Annotated[

@@ -12,7 +12,7 @@ from proofkit.problem import Unusable
 
 # What stands at a name with one of these endings was made by proofkit or another program, and can be
 # made again. Anything else may be an author's text.
-_REPORT_ENDINGS = (".json", ".csv", ".report.txt")
+_REPORT_ENDINGS = (".json", ".csv", ".html", ".report.txt")
 
 
 def write_report(path: Path, content: bytes, what: str = "report") -> None:

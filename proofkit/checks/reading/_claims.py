@@ -19,6 +19,7 @@ from proofkit.words.vocabulary import WORD
 
 FAR_ABOVE_THE_BOOK = 3
 _FAR_ABOVE_THE_BAND = 2
+_ABOVE_THE_BOOK = 1.25
 _LONG_SENTENCE = 1.25
 _VERSE_BREAKS = 2  # line breaks that the author set inside one sentence
 _MOSTLY_NEW = 2 / 3
@@ -128,9 +129,10 @@ def _heavy(laid: Sequence[Step], band: AgeBand) -> Iterator[Claim]:
 def _in_a_row(laid: Sequence[Step], band: AgeBand, heavy: Sequence[Claim]) -> Iterator[Claim]:
     """The steps of every three and more in a row that are above what is usual, but none by far."""
     taken = {claim.step for claim in heavy}
+    full = _ABOVE_THE_BOOK * median([step.words for step in laid if step.words] or [0])
     for first, last in pace_of([step.words for step in laid], band).in_a_row:
         run = laid[first : last + 1]
-        if any(step in taken for step in run) or len(run) > len(laid) / 2:
+        if any(step in taken or step.words < full for step in run):
             continue  # there the heaviest is asked about, or the book is of one weight
         for step in run:
             gravity = step.words / band.spread_words.most

@@ -3,8 +3,8 @@
 What it finds
     Three spreads or more in a row (or pages, where spreads aren't known), each with more words than
     most books of the age band have on one, or with twice the book's own usual number. Where one of them
-    is heavy beyond all measure, that one is asked about instead; where they are more than half of the
-    book, nothing is asked.
+    is heavy beyond all measure, that one is asked about instead; where the whole book is about as heavy,
+    nothing is asked.
 
 Why a reader minds
     After a full spread a listener wants a light one: a picture to look at, a line to laugh about.
