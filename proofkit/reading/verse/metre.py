@@ -22,8 +22,8 @@ from proofkit.reading.verse.syllables import Word
 _LEAD: dict[Foot, dict[int, float]] = {
     Foot.IAMBIC: {1: 0.0, 0: 0.45, INVERTED: 0.3, 2: 0.5},
     Foot.TROCHAIC: {0: 0.0, 1: 0.5, INVERTED: 0.8, 2: 1.2},
-    Foot.ANAPAESTIC: {2: 0.0, 1: 0.2, 0: 0.8, 3: 0.9},
-    Foot.DACTYLIC: {0: 0.0, 1: 0.5, 2: 0.9},
+    Foot.ANAPAESTIC: {2: 0.0, 1: 0.15, 0: 0.55, 3: 0.9},
+    Foot.DACTYLIC: {0: 0.0, 1: 0.4, 2: 0.7},
     Foot.AMPHIBRACHIC: {1: 0.0, 0: 0.6, 2: 0.4},
 }
 _TRAIL: dict[Foot, dict[int, float]] = {

@@ -46,6 +46,8 @@ _GAPS: dict[Tread, tuple[float, ...]] = {
     Tread.TRIPLE: (2.4, 0.75, 0.0, 1.6, 5.0),
     Tread.LOOSE: (2.2, 0.25, 0.25, 1.8, 5.0),
 }
+_MOST_OFF = 4
+_PASSED_OVER = 1.1  # a stressed syllable between two quick beats: "too BIG," muttered PUFFin
 _UPBEAT = 0.8  # a stressed syllable before the first beat of a quick metre: happy CHRISTmas to all
 _PAUSED_CLASH = 1.2  # two beats with a comma between them
 _INVERSION = 0.3
@@ -63,7 +65,7 @@ _ON_BEAT = {
 }
 _OFF_BEAT = {
     PRIMARY: 1.6,
-    DEMOTED: 0.5,
+    DEMOTED: 0.35,
     SECONDARY: 0.4,
     WEAK: 0.0,
     FREE: 0.3,
@@ -117,39 +119,40 @@ def scans(words: tuple[Word, ...], tread: Tread) -> Mapping[Shape, Scan]:
 
 
 def _spoken(paths: _Paths, syllables: str, tread: Tread, *, pause: bool) -> _Paths:
-    gaps = _GAPS[tread]
     for at, kind in enumerate(syllables):
         after: _Paths = {}
-        paused = pause and at == 0
-        on, off = _ON_BEAT[kind], _OFF_BEAT[kind]
-        before = syllables[at - 1 : at] or " "
+        two = syllables[max(0, at - 1) : at + 1]
         for (lead, beats, gap), (cost, way) in paths.items():
-            if gap < len(gaps) - 1:
-                price = off
-                if gap == 0 and beats and before + kind == WEAK + PRIMARY:
-                    price += _TURNED
-                elif beats == 0 and kind == PRIMARY and tread is not Tread.DUPLE:
-                    price = _UPBEAT
+            if gap < _MOST_OFF:
+                price = _off_price(kind, two, beats, gap, tread)
                 _keep(after, (lead, beats, gap + 1), cost + price, f"{way}x")
             if beats < MOST_BEATS:
-                state, price = _beat(lead, beats, gap, gaps, tread)
-                if gap and before + kind == PRIMARY + WEAK:
-                    price += _TURNED
-                if paused and gap == 0 and beats:
+                state, price = _beat(lead, beats, gap, tread)
+                if pause and at == 0 and gap == 0 and beats:
                     price = _PAUSED_CLASH
-                _keep(after, state, cost + on + price, f"{way}/")
+                if gap and two == PRIMARY + WEAK:
+                    price += _TURNED
+                _keep(after, state, cost + _ON_BEAT[kind] + price, f"{way}/")
         paths = after
     return paths
 
 
-def _beat(
-    lead: int, beats: int, gap: int, gaps: tuple[float, ...], tread: Tread
-) -> tuple[_State, float]:
+def _off_price(kind: str, two: str, beats: int, gap: int, tread: Tread) -> float:
+    """What it costs to read a syllable off the beat; ``two`` is it and the one before it in its word."""
+    if kind != PRIMARY:
+        return _OFF_BEAT[kind]
+    if beats == 0:
+        return _OFF_BEAT[kind] if tread is Tread.DUPLE else _UPBEAT
+    turned = _TURNED if gap == 0 and two == WEAK + PRIMARY else 0.0
+    return turned + (_PASSED_OVER if tread is Tread.TRIPLE else _OFF_BEAT[kind])
+
+
+def _beat(lead: int, beats: int, gap: int, tread: Tread) -> tuple[_State, float]:
     if beats == 0:
         return (gap, 1, 0), 0.0
     if tread is Tread.DUPLE and beats == 1 and lead == 0 and gap == 2:
         return (INVERTED, 2, 0), _INVERSION
-    return (lead, beats + 1, 0), gaps[gap]
+    return (lead, beats + 1, 0), _GAPS[tread][gap]
 
 
 def _keep(paths: _Paths, state: _State, cost: float, way: str) -> None:
