@@ -19,6 +19,15 @@ SMALLEST_SAMPLE = 100
 # McLaughlin counts in three times ten sentences (1969).
 SMALLEST_SMOG_SAMPLE = 30
 
+_EASES = (
+    (90, "very easy"),
+    (80, "easy"),
+    (70, "fairly easy"),
+    (60, "standard"),
+    (50, "fairly difficult"),
+    (30, "difficult"),
+)
+
 
 def flesch_reading_ease(*, words: int, sentences: int, syllables: int) -> float:
     """Reading Ease: 0 very difficult to 100 very easy, for a book of short sentences even more.
@@ -26,6 +35,11 @@ def flesch_reading_ease(*, words: int, sentences: int, syllables: int) -> float:
     R. Flesch, A New Readability Yardstick, Journal of Applied Psychology 32 (1948), 221–233.
     """
     return 206.835 - 1.015 * (words / sentences) - 84.6 * (syllables / words)
+
+
+def ease_in_words(ease: float) -> str:
+    """Flesch's own name for a reading ease (The Art of Readable Writing, 1949, p. 149)."""
+    return next((name for least, name in _EASES if ease >= least), "very difficult")
 
 
 def flesch_kincaid_grade(*, words: int, sentences: int, syllables: int) -> float:

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from itertools import groupby
 
 from proofkit.reading.bands import AgeBand, band_named
+from proofkit.reading.formulas import ease_in_words
 from proofkit.reading.measure import PageReading
 from proofkit.report import Report
 from proofkit.reports.phrases import counted
@@ -15,14 +16,6 @@ from proofkit.reports.places import listed, page_name
 
 MEASURES = ("words", "longest sentence", "grade")
 
-_EASES = (
-    (90, "very easy"),
-    (80, "easy"),
-    (70, "fairly easy"),
-    (60, "standard"),
-    (50, "fairly difficult"),
-    (30, "difficult"),
-)
 _MOST_STEPS = (
     40  # more than a book for reading aloud has; beyond, figures by the page fill the screen
 )
@@ -87,11 +80,6 @@ def _whole(report: Report) -> str:
         f"{line}; Flesch-Kincaid grade {reading.flesch_kincaid_grade:.1f} (American school years), "
         f"reading ease {reading.flesch_reading_ease:.0f} ({ease_in_words(reading.flesch_reading_ease)})"
     )
-
-
-def ease_in_words(ease: float) -> str:
-    """Flesch's own name for a reading ease (The Art of Readable Writing, 1949, p. 149)."""
-    return next((name for least, name in _EASES if ease >= least), "very difficult")
 
 
 def _beside_band(report: Report, band: AgeBand) -> str:

@@ -3,7 +3,8 @@ from __future__ import annotations
 import pytest
 
 from proofkit.book import Book, Page, Paragraph
-from proofkit.reports.pacing import ease_in_words, sentences_on_reading, steps, unit
+from proofkit.reading.formulas import ease_in_words
+from proofkit.reports.pacing import sentences_on_reading, steps, unit
 from tests.reports.goat import goat
 
 

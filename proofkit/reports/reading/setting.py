@@ -9,6 +9,7 @@ from pathlib import PurePath
 
 from proofkit.reading.bands import AgeBand, Figure, Place, band_named
 from proofkit.reading.extent import Extent, Fit
+from proofkit.reading.formulas import ease_in_words
 from proofkit.reading.measure import Measures
 from proofkit.reading.places import JUDGED, figure, value
 from proofkit.reading_report import ReadingReport, ReadSpread
@@ -18,14 +19,6 @@ from proofkit.reports.places import listed, page_name
 from proofkit.settings import English
 
 _ENGLISH = {English.BRITISH: "British English", English.AMERICAN: "American English"}
-_EASES = (
-    (90, "very easy"),
-    (80, "easy"),
-    (70, "fairly easy"),
-    (60, "standard"),
-    (50, "fairly difficult"),
-    (30, "difficult"),
-)
 _MEASURES = {
     "words": "words",
     "mean_sentence": "words in a sentence",
@@ -217,11 +210,6 @@ def _ari_ages(ari: float | None) -> str:
     if ari is None or not 1 <= ceil(ari) <= 13:
         return ""
     return f" (ages {ceil(ari) + 4} to {ceil(ari) + 5})"
-
-
-def ease_in_words(ease: float) -> str:
-    """Flesch's own name for a reading ease (The Art of Readable Writing, 1949, p. 149)."""
-    return next((name for least, name in _EASES if ease >= least), "very difficult")
 
 
 def extent_sentence(report: ReadingReport) -> str:
