@@ -13,7 +13,7 @@ _EARSHOT = 160  # characters
 # After the word: “a dhow, which is a boat”, “a dhow – a boat with one sail”, “A dhow is a kind of boat”.
 _EXPLAINED = re.compile(
     r"s?[”’\"']?(?:,? (?:which|that) (?:is|was|are|were) (?:an? |the |what |like |how )"
-    r"|,? (?:which )?mean(?:s|t|ing)\b"
+    r"|,? (?:which |that )?means\b|, (?:which meant|meaning)\b"
     r"|,? (?:is|was|are|were) (?:an? |the )?(?:kind|sort|type)s? of\b"
     r"|,? (?:is|was|are|were) (?:what|when|how) (?:you|we|they|people)\b"
     r"|,? (?:a|some) (?:kind|sort|type) of\b"
@@ -27,7 +27,7 @@ _EXPLAINED = re.compile(
 # Before it: “a boat called a dhow”, “It’s called a dhow”, “the word dhow”.
 _NAMED = re.compile(
     r"\b(?:(?:is|was|are|were|’s|'s|they|we|I|it|you|people|be) (?:all )?call(?:s|ed)?(?: (?:it|them|this|that))?"
-    r"|called|named|known as|the word|means?|meant|meaning|that is|in other words),?:? "
+    r"|called|named|known as|the word|means|meaning|that is|in other words),?:? "
     r"(?:an? |the |to be )?[“‘\"'*_]*$",
     re.IGNORECASE,
 )

@@ -1,8 +1,8 @@
 """Three sentences in a row that begin alike: “He ran to the gate. He pulled at it. He gave up.”
 
 Silent where the likeness is made on purpose: a line that the book says again elsewhere, sentences built
-alike beyond the first word (“She looked in the box. She looked in the bag.”), very short ones, and
-speech.
+alike beyond the first word (“She looked in the box. She looked in the bag.”), very short ones, cries
+(“Such a sky! Such grass!”) and speech.
 """
 
 from __future__ import annotations
@@ -47,7 +47,7 @@ def _opening(page: Page, start: int, end: int) -> tuple[str, ...]:
 def _alike(page: Page, run: Sequence[tuple[int, int]], speech: Quotations) -> bool:
     if any(speech.speaks(page.number, at) for start, end in run for at in (start + 1, end - 2)):
         return False
-    if any(page.prose[start] in "“‘\"'" or page.prose[end - 1] == "…" for start, end in run):
+    if any(page.prose[start] in "“‘\"'" or page.prose[end - 1] in "…!" for start, end in run):
         return False
     openings = [_opening(page, start, end) for start, end in run]
     lengths = [len(WORD.findall(page.prose, start, end)) for start, end in run]
