@@ -27,7 +27,7 @@ _LETTERS = re.compile(r"[aeiouy]+[^aeiouy]*(?:e|es|ed)?$")
 _LETTERS_OF_TWO = re.compile(r"[aeiouy]+[^aeiouy]+[aeiouy]+[^aeiouy]*$")
 _NEIGHBOURS = (
     {"IH", "IY"}, {"UH", "UW"}, {"AH", "OH"}, {"AH", "UH"}, {"OH", "AO"}, {"AA", "AO"}, {"EH", "AE"},
-    {"EH", "IH"}, {"OW", "AO"}, {"OW", "OH"}, {"EY", "EH"}, {"IY", "EH"}, {"IY", "EY"}, {"AA", "AE"},
+    {"EH", "IH"}, {"OW", "AO"}, {"OW", "OH"}, {"EY", "EH"}, {"IY", "EH"}, {"IY", "EY"}, {"AA", "AE"}, {"AE", "EY"},
     {"IA", "EA"}, {"ER", "EA"}, {"UA", "AO"}, {"AH", "OW"},
 )  # fmt: skip
 _MANNER = {

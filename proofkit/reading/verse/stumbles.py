@@ -16,9 +16,9 @@ from proofkit.reading.verse.poem import Stumble, StumbleKind
 from proofkit.reading.verse.syllables import PRIMARY, Word
 
 FEWEST_LINES = 12
-MOST = 0.1  # of a poem's lines; where more stumble, that is not its metre
+MOST = 0.125  # of a poem's lines; where more stumble, that is not its metre
 LEAST = 1.4  # above what a line of the poem costs as a rule
-_ABOVE_ROUGH = 0.7  # above what one line in seven of the poem costs
+_ABOVE_ROUGH = 0.9  # above what one line in seven of the poem costs
 _ROUGH = 0.85
 _BETTER = 1.0  # another number of beats must save this much to be the answer
 _ADVANTAGE = 0.8  # weight of what it saves
