@@ -65,4 +65,4 @@ def _synonyms(lemma: str) -> frozenset[str]:
     return frozenset(words.union(*({make(word) for word in words} for make in makers)))
 
 
-_LIKELY = 20  # of 99
+_LIKELY = 15  # of 99
