@@ -9,7 +9,8 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, Page
 
-from proofkit.book import Book, Span
+from proofkit.book import Book, Paragraph, Span
+from proofkit.book import Page as BookPage
 from proofkit.reading.measure import measure
 from proofkit.reading.phonics import decodable
 from proofkit.reading.verse.find import verse_of
@@ -46,6 +47,11 @@ HOSTILE = (
     "w" * 400 + " Donaudampfschifffahrtsgesellschaftskapitän",
     "العربية ثم English",
 )
+
+
+def _page(number: int, text: str, *, spread: int | None, label: str) -> BookPage:
+    paragraphs = (Paragraph(start=0, end=len(text)),)
+    return BookPage(number=number, text=text, paragraphs=paragraphs, spread=spread, label=label)
 
 
 def _hard(book: Book, word: str, simpler: tuple[str, ...] = (), gift: str = "") -> HardWord:
@@ -220,6 +226,28 @@ def test_a_link_to_a_spread_opens_it_at_once(browser: Browser, write: Write) -> 
         assert _leaf_shown(page) == f"Spread {STORM + 1}"
 
 
+def test_the_two_pages_of_a_spread_face_each_other(browser: Browser, write: Write) -> None:
+    pages = (
+        _page(1, "Nell slept.", spread=None, label="Page 3"),
+        _page(2, "Nell woke.", spread=1, label="Page 4"),
+        _page(3, "Nell ran.", spread=1, label="Page 5"),
+    )
+    report = _report(Book(path="goat.md", title="Goat", pages=pages))
+    with opened(browser, write(report)) as page:
+        numbers = page.locator(".columns .number").all_inner_texts()
+        assert [re.sub(r".*?(p\. \d|\d)\W*$", r"\1", each, flags=re.S) for each in numbers] == [
+            "p. 3",
+            "1",
+        ]
+        page.locator(".columns a").nth(1).click()
+        left, right = (each.bounding_box() for each in page.locator(".leaf:visible .page").all())
+        assert left
+        assert right
+        assert left["x"] + left["width"] <= right["x"]
+        assert left["y"] == right["y"]
+        assert page.locator(".leaf:visible .label").all_inner_texts() == ["Page 4", "Page 5"]
+
+
 def test_without_its_script_every_spread_is_there(browser: Browser, write: Write) -> None:
     with opened(browser, write(_goat()), script=False) as page:
         assert page.locator(".leaf:visible").count() == len(goat.SPREADS)
@@ -327,5 +355,6 @@ def test_dark_is_dark_and_light_is_light(browser: Browser, write: Write) -> None
 
 def test_a_book_without_a_word_is_no_trouble(browser: Browser, write: Write) -> None:
     with opened(browser, write(_report(goat.book("", "")))) as page:
-        assert page.locator("h1").inner_text() == "The Lighthouse Goat"
+        assert "no words" in page.locator(".slip").inner_text()
+        assert page.locator("a").count() == 0  # there is nowhere to go
         assert barriers(page) == []

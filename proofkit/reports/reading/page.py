@@ -110,9 +110,9 @@ def _verdict(report: ReadingReport, pressing: int) -> str:
         return "No pages are marked"
     if not pressing:
         return f"No {unit} asks for work"
-    if steps == 1:
-        return f"The {unit} asks for work"
-    return f"{pressing} of {counted(steps, unit)} to work on"
+    alike = len(report.spreads) in (0, steps)
+    # Where some pages lie on no spread, the two are not counted together.
+    return f"{pressing} of {counted(steps, unit)} to work on" if alike else "What to work on"
 
 
 def _sources(band: AgeBand) -> Iterator[tuple[str, str]]:

@@ -42,7 +42,7 @@ class GradeStave:
 class Column:
     """The figures of one spread, how high each stands on its stave (in hundredths), and its name.
 
-    ``number`` is short, for the foot of the column: "6". ``heavy`` and ``long`` say which of its
+    ``number`` is short, for the foot of the column: "6", "p. 1". ``heavy`` and ``long`` say which of its
     figures are above the usual, ``work`` whether there is a reason to work on it.
     """
 
@@ -121,7 +121,7 @@ def _column(
     measures, name = step.measures, step_name(report, step)
     graded = measures.flesch_kincaid_grade
     return Column(
-        number=_short(step, name),
+        number=_short(step, name, among_spreads=bool(report.spreads)),
         name=name,
         words=measures.words,
         words_at=share(measures.words, 0, words.top),
@@ -135,10 +135,12 @@ def _column(
     )
 
 
-def _short(step: ReadSpread, name: str) -> str:
+def _short(step: ReadSpread, name: str, *, among_spreads: bool) -> str:
+    """The number alone; "p. 1" for a page that lies on no spread, among spreads."""
     if step.spread is not None:
         return str(step.spread)
-    return name.rpartition(" ")[2] if name.startswith("page") else "·"
+    number = name.rpartition(" ")[2] if name.startswith("page") else str(step.pages[0])
+    return f"p. {number}" if among_spreads else number
 
 
 def grade_of(step: ReadSpread) -> str:

@@ -103,9 +103,10 @@ def to_work_on(report: ReadingReport) -> list[ReadSpread]:
     return sorted(pressing, key=_gravity, reverse=True)
 
 
-def _gravity(step: ReadSpread) -> tuple[int, int, int]:
-    well_above = [place for place in step.places.values() if place is Place.WELL_ABOVE]
-    return bool(step.measures.words), len(well_above) + len(step.reasons), step.measures.words
+def _gravity(step: ReadSpread) -> tuple[bool, bool, int, int]:
+    """A spread without words may be meant so; one with far too many comes before everything."""
+    far_too_many = step.places.get("words") is Place.WELL_ABOVE
+    return bool(step.measures.words), far_too_many, len(step.reasons), step.measures.words
 
 
 def rows(report: ReadingReport) -> list[Row]:
