@@ -134,7 +134,7 @@ def _text(own: OwnFile, name: str, table: str = "") -> str:
 
 def _pace(own: OwnFile) -> int:
     pace = own.values.get(_PACE, USUAL_PACE)
-    if not isinstance(pace, int) or pace < 1:
+    if not isinstance(pace, int) or isinstance(pace, bool) or pace < 1:
         raise Unusable(
             f"{own.at(own.line_of(_PACE))}: {_PACE} must be a whole number of words, as in {_PACE} = {USUAL_PACE}."
         )

@@ -68,3 +68,10 @@ def test_what_cannot_be_used_is_named_with_its_line(tmp_path: Path, text: str, s
     with pytest.raises(Unusable) as problem:
         settings(tmp_path, text)
     assert f"{tmp_path / 'proofkit.toml'}, {said}" in str(problem.value)
+
+
+def test_how_fast_it_is_read_aloud(tmp_path: Path) -> None:
+    assert settings(tmp_path, "words-a-minute = 130\n").words_a_minute == 130
+    for wrong in ('"130"', "0", "-5", "1.5", "true"):
+        with pytest.raises(Unusable, match="line 1: words-a-minute must be a whole number"):
+            settings(tmp_path, f"words-a-minute = {wrong}\n")

@@ -13,7 +13,6 @@ _FEWEST_WORDS = 20
 _MANY_HARD_WORDS = 3
 _NAMED = 5
 _TWICE = 2
-_THRICE = 3
 
 
 def reasons(
@@ -82,4 +81,4 @@ def _about_its_language(
 
 
 def _times(times: float) -> str:
-    return "twice" if times < _THRICE else f"{times:.0f} times"
+    return "twice" if round(times) == _TWICE else f"{times:.0f} times"
