@@ -7,8 +7,8 @@ import io
 import json
 from pathlib import Path
 
-from jsonschema import Draft202012Validator  # type: ignore[import-untyped]  # has no types
 import pytest
+from jsonschema import Draft202012Validator  # type: ignore[import-untyped]  # has no types
 
 import proofkit.reports.reading
 from proofkit.cli.screen import sheet
