@@ -6,6 +6,7 @@ from proofkit.reading.bands import band_named
 from proofkit.reading_report import ReadingReport, ReadSpread
 from proofkit.reports.reading.language import hard_rows, sentences_on_language
 from proofkit.reports.reading.setting import (
+    LAST_WORD,
     about,
     extent_sentence,
     for_whom,
@@ -43,7 +44,7 @@ def as_plain(report: ReadingReport) -> str:
     if rows(report):
         lines += ["", f"the whole\there\t{band_named(report.age_band).plural} usually\t"]
         lines += [f"{row.name}\t{row.here}\t{row.usual}\t{row.place}" for row in rows(report)]
-    lines += filter(None, (formulas(report.book), extent_sentence(report)))
+    lines += filter(None, (formulas(report.book), extent_sentence(report), LAST_WORD))
     return "\n".join(lines) + "\n"
 
 

@@ -19,6 +19,7 @@ from proofkit.reports.places import listed, page_name
 from proofkit.settings import English
 
 _ENGLISH = {English.BRITISH: "British English", English.AMERICAN: "American English"}
+LAST_WORD = "None of these figures is a rule, and no formula hears a story. Before you cut, read it aloud to a child."
 _MEASURES = {
     "words": "words",
     "mean_sentence": "words in a sentence",
@@ -132,7 +133,7 @@ def _shown(name: str, here: float | None) -> str:
     if here is None:
         return "too few words"
     if name == "off_list":
-        return f"{here:.0f} %"
+        return f"{here:.1f} %"
     return f"{here:.1f}" if name in ("mean_sentence", "flesch_kincaid_grade") else f"{here:,.0f}"
 
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from rich.console import Console
 from rich.padding import Padding
 from rich.table import Table
@@ -9,8 +11,9 @@ from rich.text import Text
 
 from proofkit.reading.bands import AgeBand, band_named
 from proofkit.reading_report import ReadingReport, ReadSpread
-from proofkit.reports.reading.language import hard_rows, sentences_on_language
+from proofkit.reports.reading.language import HardRow, hard_rows, sentences_on_language
 from proofkit.reports.reading.setting import (
+    LAST_WORD,
     about,
     extent_sentence,
     for_whom,
@@ -50,6 +53,8 @@ def show_reading(report: ReadingReport, console: Console) -> None:
     _show_whole(report, console)
     for sentence in filter(None, (formulas(report.book), extent_sentence(report))):
         console.print(Text(sentence))
+    console.print()
+    console.print(Text(LAST_WORD, STRONG))
 
 
 def _show_work(report: ReadingReport, console: Console) -> None:
@@ -123,17 +128,29 @@ def _show_language(report: ReadingReport, console: Console) -> None:
     if hard or told:
         console.print()
     if hard:
-        grid = Table(box=None, padding=(0, 2, 0, 0), pad_edge=False, header_style=INK)
-        for head in ("Beyond the age", "where", "simpler", "why"):
-            grid.add_column(Text(head, INK))
-        for row in hard[:_MOST_HARD]:
-            grid.add_row(*map(Text, (row.word, row.where, row.simpler, row.why)))
-        console.print(Padding(grid, (0, 0, 0, _INDENT)))
-        if len(hard) > _MOST_HARD:
-            more = f"and {len(hard) - _MOST_HARD:,} more, which the page, the JSON and a pipe have"
-            console.print(Padding(Text(more), (0, 0, 0, _INDENT)))
+        console.print(Padding(_hard_words(hard[:_MOST_HARD]), (0, 0, 0, _INDENT)))
+    if len(hard) > _MOST_HARD:
+        more = f"and {len(hard) - _MOST_HARD:,} more, which --format html and json have"
+        console.print(Padding(Text(more), (0, 0, 0, _INDENT)))
     for sentence in told:
         console.print(Text(sentence))
+
+
+def _hard_words(hard: Sequence[HardRow]) -> Table:
+    """The words in a row each; a column that would be empty is left out."""
+    columns = (
+        ("Beyond the age", [row.word for row in hard]),
+        ("where", [row.where for row in hard]),
+        ("simpler", [row.simpler for row in hard]),
+        ("why", [row.why for row in hard]),
+    )
+    filled = [(head, cells) for head, cells in columns if any(cells)]
+    grid = Table(box=None, padding=(0, 2, 0, 0), pad_edge=False, header_style=INK)
+    for head, _ in filled:
+        grid.add_column(Text(head, INK))
+    for cells in zip(*(cells for _, cells in filled), strict=True):
+        grid.add_row(*map(Text, cells))
+    return grid
 
 
 def _show_whole(report: ReadingReport, console: Console) -> None:
