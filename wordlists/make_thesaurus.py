@@ -11,6 +11,7 @@ frequent and mean much the same, each with a weight from 1 to 99. The weight is
       and its part of speech (nobody says to cabbage)
     × how near the two are: 1 in one set of synonyms, less for the word that a set is a kind of
       (devour: eat) and for adjectives gathered round another (frigid: cold)
+      or that the adverb is made from (silently: quietly)
 
 added up over the senses. The shares are those of WordNet's own count of uses in tagged texts, and half
 a use more for every sense, the first weighing most, for most senses were never met there.
@@ -35,13 +36,15 @@ SHOWN = frozenset({"05", "06", "08", "13", "17", "20"})
 KINDS = {"n": 1, "v": 2, "a": 3, "r": 4, "s": 5}
 RARE, SIMPLE, SIMPLER = 1.8, 3.4, 0.25  # Zipf frequencies: of the word, of the other, and between
 KIND_OF, GATHERED, BESIDE = 0.4, 0.6, 0.2
+AS_ADVERB = 0.8
 NARROW = 0.7  # power: the less, the more a word may be offered for one of its rarer senses
 UNMET = 0.3  # uses, of a first sense that the tagged texts don't have
 LEAST, MOST_WORDS = 0.01, 10
-# Verbs so wide that they say nothing of what happens: to chug is more than to sound.
+# Senses so wide that they say nothing of what happens: to chug is more than to sound. Those that hold
+# one of these words.
 TOO_WIDE = frozenset(
-    "be become seem look appear sound go move travel change act make do get have give say express "
-    "communicate think show feel touch interact cause breathe walk".split()
+    "be become seem appear sound locomote displace change act express communicate feel touch interact "
+    "cause breathe".split()
 )
 # Marks of usage that WordNet gives to words no children's book wants.
 SLURS = ("disparagement", "slang", "obscenity", "ethnic slur", "street name")
@@ -123,6 +126,10 @@ class Thesaurus:
 
     def __init__(self, folder: Path) -> None:
         self.synsets, self.senses, self._uses = synsets(folder), senses(folder), uses(folder)
+        self._adjectives: dict[str, list[str]] = defaultdict(list)
+        for word, letter in self.senses:
+            if letter == "a":
+                self._adjectives[_adverb(word)].append(word)
 
     def share(self, word: str, letter: str, sense: str) -> float:
         """The share of the word's uses that have the sense."""
@@ -173,8 +180,16 @@ class Thesaurus:
             for other, near, its_sense in self._near(sense, letter):
                 fit = self.share(other, letter, its_sense) * self.is_mostly(other, letter)
                 found[other] += own * near * fit**NARROW
+        if letter == "r":
+            for adjective in self._made_from(word):
+                for other, weight in self.others(adjective, "a").items():
+                    found[_adverb(other)] += AS_ADVERB * weight
         found.pop(word, None)
-        return found
+        return {other: weight for other, weight in found.items() if (other, letter) in self.senses}
+
+    def _made_from(self, adverb: str) -> list[str]:
+        """The adjectives that an adverb is made from: silent, of silently."""
+        return self._adjectives.get(adverb, [])
 
     def _near(self, sense: str, letter: str) -> Iterator[tuple[str, float, str]]:
         synset = self.synsets[sense]
@@ -183,8 +198,9 @@ class Thesaurus:
         yield from ((word, 1.0, sense) for word in synset.words)
         for link, target in synset.links:
             if link == "@" and letter == "v":
-                wider = (word for word in self.synsets[target].words if word not in TOO_WIDE)
-                yield from ((word, KIND_OF, target) for word in wider)
+                wider = self.synsets[target].words
+                if TOO_WIDE.isdisjoint(wider):
+                    yield from ((word, KIND_OF, target) for word in wider)
             elif link == "&" and letter == "a":
                 yield from self._gathered(synset, target)
 
@@ -198,6 +214,12 @@ class Thesaurus:
             link == ";u" and any(slur in self.synsets[target].words[0] for slur in SLURS)
             for link, target in synset.links
         )
+
+
+def _adverb(adjective: str) -> str:
+    if adjective.endswith("le"):
+        return adjective[:-1] + "y"
+    return (adjective[:-1] + "i" if adjective.endswith("y") else adjective) + "ly"
 
 
 def main(folder: Path) -> None:

@@ -6,7 +6,7 @@ import re
 
 from proofkit.book import Span
 from proofkit.reading.sentences import sentences
-from proofkit.reading.simpler import thesaurus
+from proofkit.reading.simpler import own_words, thesaurus
 from proofkit.words.forms import past_of, plural_of, third_person_of
 
 _EARSHOT = 160  # characters
@@ -54,13 +54,14 @@ def _said_again(prose: str, span: Span, lemma: str) -> bool:
 
 
 def _synonyms(lemma: str) -> frozenset[str]:
-    """The thesaurus's likelier words for it, in all their forms."""
+    """Our own words for it and the thesaurus's likelier ones, in all their forms."""
     words = {
         other
         for letter in "nvar"
         for other, weight in thesaurus().get((lemma, letter), {}).items()
         if weight >= _LIKELY
     }
+    words = words.union(*(own_words().get((lemma, letter), ()) for letter in "nvar"))
     makers = (past_of, plural_of, third_person_of)
     return frozenset(words.union(*({make(word) for word in words} for make in makers)))
 

@@ -3,16 +3,18 @@
 ``wordlists/thesaurus.tsv`` says which words may stand for a word and how likely each is to mean the
 same, the word's most frequent sense weighing most. What the words around would rather have, by counts
 of runs of words in children's novels, is the second vote, and how simple the other word is the third.
+For some five hundred words of children's fiction our own list, ``simpler-words.txt``, comes first.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 from functools import lru_cache
 from math import log
 
 from proofkit.analysis import Token
+from proofkit.reading.known_words import KnownWords
 from proofkit.reading.same_form import in_form
 from proofkit.settings import English
 from proofkit.words.context.model import context_model
@@ -37,24 +39,43 @@ def simpler_words(
     token: Token,
     text: str,
     english: English,
-    is_simple: Callable[[str], bool],
+    known: KnownWords,
     *,
     most: int = _MOST_WORDS,
 ) -> tuple[str, ...]:
     """The simpler words that fit in the token's place in ``text``, the best first; often none.
 
-    They are spelt as ``english`` spells them. ``is_simple`` says of a word in its dictionary form whether the reader knows it.
+    They are spelt as ``english`` spells them. ``known`` says what the reader knows.
     """
-    token = _retagged(token)
-    weighed = thesaurus().get((token.lemma.lower(), _LETTERS.get(token.pos, "")), {})
-    scores: dict[str, float] = {}
-    for form, score in _scores(token, text, {o: w for o, w in weighed.items() if is_simple(o)}):
-        spelt = variants().in_english(form, english) or form
-        if spelt not in _spellings(token.text.lower()):
-            scores[spelt] = max(score, scores.get(spelt, score))
-    best = sorted(scores, key=lambda form: -scores[form])
-    enough = max(_LEAST, max(scores.values(), default=0.0) - _BEHIND)
-    return tuple(form for form in best if scores[form] > enough)[:most]
+    readings = tuple(_readings(token))
+    own = [form for reading in readings for form in _own_forms(reading, known)]
+    if not own:
+        scores: dict[str, float] = {}
+        for form, score in _scores_of_all(readings, text, known):
+            scores[form] = max(score, scores.get(form, score))
+        best = sorted(scores, key=lambda form: -scores[form])
+        enough = max(_LEAST, max(scores.values(), default=0.0) - _BEHIND)
+        own = [form for form in best if scores[form] > enough]
+    spelt = dict.fromkeys(variants().in_english(form, english) or form for form in own)
+    return tuple(form for form in spelt if form not in _spellings(token.text.lower()))[:most]
+
+
+def _own_forms(reading: Token, known: KnownWords) -> Iterator[str]:
+    """What our own list has for the word, in its form."""
+    for other in own_words().get((reading.lemma.lower(), _LETTERS.get(reading.pos, "")), ()):
+        form = in_form(other, reading.tag)
+        if form and known.knows(other):
+            yield form
+
+
+def _scores_of_all(
+    readings: Sequence[Token], text: str, known: KnownWords
+) -> Iterator[tuple[str, float]]:
+    for reading in readings:
+        weighed = thesaurus().get((reading.lemma.lower(), _LETTERS.get(reading.pos, "")), {})
+        yield from _scores(
+            reading, text, {o: w for o, w in weighed.items() if known.knows_itself(o)}
+        )
 
 
 def _spellings(word: str) -> tuple[str, ...]:
@@ -63,14 +84,28 @@ def _spellings(word: str) -> tuple[str, ...]:
     return word, *(spelt for spelt in found if spelt)
 
 
-def _retagged(token: Token) -> Token:
-    """The token; one in lower case that the model takes for a name, as what the thesaurus has it for."""
-    if token.pos != "PROPN" or not token.text.islower():
-        return token
-    kinds = [pos for pos, letter in _LETTERS.items() if (token.text, letter) in thesaurus()]
-    if len(kinds) != 1:
-        return token
-    return replace(token, pos=kinds[0], tag=_PLAIN[kinds[0]], lemma=token.text)
+def _readings(token: Token) -> Iterator[Token]:
+    """What the word may be there: as tagged, and where the tag may err, as what it looks like.
+
+    A participle may be an adjective (*was exhausted*), a past may be taken for a present (*leapt*), and
+    what is written in lower case is no name.
+    """
+    word = token.text.lower()
+    if token.pos == "PROPN" and token.text.islower():
+        kinds = [pos for pos, letter in _LETTERS.items() if _has(word, letter)]
+        if len(kinds) == 1:
+            yield replace(token, pos=kinds[0], tag=_PLAIN[kinds[0]], lemma=word)
+        return
+    if token.tag == "VBZ" and not word.endswith("s"):
+        yield replace(token, tag="VBD")
+        return
+    yield token
+    if token.tag in ("VBN", "VBG") and _has(word, "a"):
+        yield replace(token, pos="ADJ", tag="JJ", lemma=word)
+
+
+def _has(word: str, letter: str) -> bool:
+    return (word, letter) in thesaurus() or (word, letter) in own_words()
 
 
 def _scores(token: Token, text: str, weighed: Mapping[str, int]) -> Iterator[tuple[str, float]]:
@@ -102,6 +137,14 @@ def _runs(token: Token, text: str, forms: Sequence[str]) -> list[float]:
 
     fits = [fit(form) for form in forms]
     return [max(-_MOST_RUNS, found - max(fits)) for found in fits]
+
+
+@lru_cache(maxsize=1)
+def own_words() -> Mapping[tuple[str, str], tuple[str, ...]]:
+    """Our own simpler words of a word and part of speech, the likeliest first."""
+    lines = wordlist("simpler-words.txt").read_text("utf-8").splitlines()
+    rows = (line.split() for line in lines if line and not line.startswith("#"))
+    return {(word, letter): tuple(others) for word, letter, *others in rows}
 
 
 @lru_cache(maxsize=1)

@@ -138,7 +138,7 @@ def _simpler(
     span = next((span for span in use.spans if span in tokens), None)
     if span is None:
         return ()
-    return simpler_words(tokens[span], book.page(span.page).prose, english, known.knows_itself)
+    return simpler_words(tokens[span], book.page(span.page).prose, english, known)
 
 
 def _why(word: str, lemma: str) -> str:
