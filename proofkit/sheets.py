@@ -13,11 +13,10 @@ from proofkit.checks.registry import all_checks
 from proofkit.engines.analyse import Analyst
 from proofkit.engines.memory import Memory
 from proofkit.issue import Issue, with_keys
-from proofkit.problem import Notice, Unusable
+from proofkit.opening import read_once
+from proofkit.problem import Notice
 from proofkit.progress import Progress, silent
 from proofkit.ranking import asked_where_unsure, without_rivals
-from proofkit.readers.language import looks_english
-from proofkit.readers.read import read
 from proofkit.rulings.decisions import decided_for
 from proofkit.rulings.judging import Judgement, judged
 from proofkit.rulings.ruling import Ruling
@@ -25,6 +24,7 @@ from proofkit.settings import Choices, Settings
 from proofkit.stylesheet.ground import ground_of
 from proofkit.stylesheet.make import style_sheet_of
 from proofkit.stylesheet.sheet import StyleSheet
+from proofkit.track_record import tempered
 from proofkit.words.english import english_of
 from proofkit.words.vocabulary import WORD, vocabulary_of
 
@@ -44,16 +44,12 @@ def style_sheet(
     """
     decided = decided_for(path, Choices())
     settings, rulings = decided.settings, decided.rulings
-    book = read(path)
-    if not looks_english(book):
-        raise Unusable(
-            f"“{path}” doesn’t seem to be in English, and proofkit knows no other language."
-        )
+    book = read_once(path, memory)
     english = settings.english or english_of(book, vocabulary_of(book))
     with Analyst(memory=memory, progress=progress) as analyst:
         [analysis] = analyst.analyse([(book, english)], language_model=True, grammar_engine=False)
         notices = [*(Notice(text=remark) for remark in book.remarks), *analyst.notices]
-    found = without_rivals(_issues(book, analysis, settings, notices))
+    found = without_rivals(tempered(_issues(book, analysis, settings, notices)))
     ruled = judged(book, with_keys(book, asked_where_unsure(found)), rulings)
     ground = ground_of(
         book,

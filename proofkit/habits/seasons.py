@@ -28,7 +28,7 @@ _HEAVENLY = re.compile(
 # The season, and neither the jump nor the well.
 _SPRING = re.compile(
     r"\b(?:in|this|last|next|every|each|all|early|late|until|till|since|when|of|by|that|once|and|or"
-    r"|in the|that|through the|during the|of the) $",
+    r"|in the|that|through the|during the|of the|for|after|before|through|it was|it is|it['’]s) $",
     re.IGNORECASE,
 )
 _BEFORE_A_SEASON = word_set(

@@ -27,6 +27,7 @@ from proofkit.issue import Issue
 from proofkit.ranking import without_rivals
 from proofkit.readers.read import read
 from proofkit.settings import Settings
+from proofkit.track_record import tempered
 from proofkit.words.english import english_of
 from proofkit.words.vocabulary import vocabulary_of
 from tests.bench._inconsistencies import Inconsistency, added, items, swapped
@@ -121,7 +122,7 @@ def _issues(books: Sequence[Book]) -> list[tuple[Issue, ...]]:
         analyses = analyst.analyse(named, language_model=True, grammar_engine=False)
         checks = [c for c in all_checks() if Need.GRAMMAR_ENGINE not in c.needs]
         return [
-            without_rivals(i for c in checks for i in c.find(book, analysis, Settings()))
+            without_rivals(tempered(i for c in checks for i in c.find(book, analysis, Settings())))
             for book, analysis in zip(books, analyses, strict=True)
         ]
 

@@ -28,6 +28,7 @@ from proofkit.engines.memory import Memory
 from proofkit.issue import Issue
 from proofkit.ranking import without_rivals
 from proofkit.settings import Settings
+from proofkit.track_record import tempered
 from proofkit.words.english import english_of
 from proofkit.words.vocabulary import vocabulary_of
 from tests.bench._kinds import KINDS
@@ -116,9 +117,9 @@ def _examined(books: Sequence[Book], *, engine: bool) -> list[Text]:
             sys.exit(analyst.notices[0].text)
     checks = [c for c in all_checks() if engine or Need.GRAMMAR_ENGINE not in c.needs]
     return [
-        Text(book=book, analysis=analysis, issues=without_rivals(
+        Text(book=book, analysis=analysis, issues=without_rivals(tempered(
             issue for check in checks for issue in check.find(book, analysis, Settings())
-        ))
+        )))
         for book, analysis in zip(books, analyses, strict=True)
     ]  # fmt: skip
 

@@ -135,9 +135,8 @@ def _is_made_of(seldom: str, usual: str) -> bool:
 
 def _is_one_of_many(seldom: str, usual: str, words: Dictionary) -> bool:
     """A pterodactyl among Pterodactyls, and princes beside a Princess."""
-    return (usual == seldom + "s" and seldom in words.words) or (
-        seldom.endswith("s") and usual == seldom + "s"
-    )
+    single = seldom.removesuffix("s") if seldom.endswith("s") else seldom
+    return usual == seldom + "s" and single in words.words
 
 
 def _is_broken_off(book: Book, seldom: Use, usual: Use) -> bool:

@@ -48,11 +48,11 @@ _SENTENCES_BACK = 2
 _WITH_ONES_OWN = word_set(
     """
     shake nod turn lift raise bow scratch hang toss tilt lower cock open close shut rub roll blink
-    hold catch lose make change take keep do try lick wag flap prick
+    hold catch lose make change take keep do try lick wag flap prick clear shrug hunch narrow
     """
 )
 _NEVER_ANOTHERS = word_set(
-    "head eyes lips breath mind way temper balance best turn tail wings ears"
+    "head eyes lips breath mind way temper balance best turn tail wings ears throat shoulders"
 )
 
 
