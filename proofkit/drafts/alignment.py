@@ -12,7 +12,7 @@ from __future__ import annotations
 import re
 import unicodedata
 from bisect import bisect_left, bisect_right
-from collections import Counter
+from collections import Counter, defaultdict
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from difflib import SequenceMatcher
@@ -22,6 +22,8 @@ from proofkit.book import Span
 NOWHERE = -1
 
 _RUNS = (12, 6, 5)  # words; shorter runs recur by chance
+_SCRAPS = (4, 3, 2)  # words, where all else is known already
+_TIMES = 3  # that such scraps may recur
 _ALIKE = 0.3  # share of a gap's words below which its single words agree by chance
 _EVERY = 4_000_000  # pairs of words up to which common words are compared too
 _OFTEN = 2  # times that a word was replaced by the same other
@@ -58,9 +60,12 @@ def linked(old: Sequence[str], new: Sequence[str]) -> tuple[int, ...]:
     links = _Links(old, new)
     for length in _RUNS:
         links.link_runs(length)
-        links.grow()
+    links.grow()
     links.fill_gaps()
-    links.link_renamed()
+    links.follow_renamed()
+    for length in _SCRAPS:
+        links.link_runs(length, times=_TIMES)
+        links.grow()
     return tuple(links.forth)
 
 
@@ -72,14 +77,18 @@ class _Links:
         self.forth = [NOWHERE] * len(old)
         self.back = [NOWHERE] * len(new)
 
-    def link_runs(self, length: int) -> None:
-        """Link the runs of that many words that occur once in what is left of either draft."""
-        ours = _once(self.old, self.forth, length)
-        theirs = _once(self.new, self.back, length)
-        for run, at in ours.items():
-            if at != NOWHERE and theirs.get(run, NOWHERE) != NOWHERE:
-                for step in range(length):
-                    self._link(at + step, theirs[run] + step)
+    def link_runs(self, length: int, *, times: int = 1) -> None:
+        """Link the runs of that many words that are in what is left of both drafts as often.
+
+        ``times`` is how often that may be; where it is more than once, they keep their order.
+        """
+        ours = _runs(self.old, self.forth, length)
+        theirs = _runs(self.new, self.back, length)
+        for run, places in ours.items():
+            if len(places) <= times and len(places) == len(theirs.get(run, ())):
+                for our, their in zip(places, theirs[run], strict=True):
+                    for step in range(length):
+                        self._link(our + step, their + step)
 
     def grow(self) -> None:
         """Link equal words beside linked ones."""
@@ -98,15 +107,20 @@ class _Links:
                     for step in range(length):
                         self._link(start + our + step, low + their + step)
 
-    def link_renamed(self) -> None:
-        """Link the words that the same other word has replaced all through."""
+    def follow_renamed(self) -> None:
+        """Link the words that the same other word has replaced all through, and read them as that word."""
         pairs = [pair for start, end in _gaps(self.forth) for pair in self._replaced(start, end)]
         often = Counter((self.old[our], self.new[their]) for our, their in pairs)
         left = set(self.new)
+        renamed = {
+            before: after
+            for (before, after), times in often.items()
+            if times >= _OFTEN and before not in left
+        }
         for our, their in pairs:
-            before, after = self.old[our], self.new[their]
-            if often[before, after] >= _OFTEN and before not in left:
+            if renamed.get(self.old[our]) == self.new[their]:
                 self._link(our, their)
+        self.old = [renamed.get(word, word) for word in self.old]
 
     def _replaced(self, start: int, end: int) -> Iterator[tuple[int, int]]:
         """Each word of a gap with its successor, where as many words stand in its place."""
@@ -137,15 +151,16 @@ class _Links:
             self.forth[our], self.back[their] = their, our
 
 
-def _once(words: Sequence[str], links: Sequence[int], length: int) -> dict[tuple[str, ...], int]:
-    """Where each run of unlinked words starts; NOWHERE for one that there is more than once."""
-    places: dict[tuple[str, ...], int] = {}
+def _runs(
+    words: Sequence[str], links: Sequence[int], length: int
+) -> dict[tuple[str, ...], list[int]]:
+    """Where each run of unlinked words starts, in order."""
+    places = defaultdict(list)
     free = 0
     for end in range(1, len(words) + 1):
         free = free + 1 if links[end - 1] == NOWHERE else 0
         if free >= length:
-            run = tuple(words[end - length : end])
-            places[run] = NOWHERE if run in places else end - length
+            places[tuple(words[end - length : end])].append(end - length)
     return places
 
 

@@ -81,20 +81,23 @@ class _Match:
         """The issues of the last draft that are no longer there."""
         for number, issue in enumerate(self._last.issues):
             if number not in self._stays:
-                status = self._how_ended(issue)
                 yield Ended(
                     issue=issue,
-                    status=status,
+                    status=self._how_ended(issue),
                     draft=self._last.number,
                     passages=_passages(self._last, issue),
-                    places=() if status is Status.GONE_WITH_TEXT else self._carried(issue.places),
+                    places=self._carried(issue.places),
                 )
 
     def still_gone(self) -> Iterator[Ended]:
         """What had ended and did not come back, with its places as they are now."""
         for number, gone in enumerate(self._past):
             if number not in self._returns:
-                yield replace(gone, places=self._carried(gone.places))
+                yield replace(
+                    gone,
+                    places=self._carried(gone.places),
+                    passages=tuple(map(self._renamed, gone.passages)),
+                )
 
     def _how_ended(self, issue: DraftIssue) -> Status:
         if not any(map(self._revision.still_stands, issue.places)):
@@ -106,8 +109,17 @@ class _Match:
         return Status.FIXED
 
     def _carried(self, places: Iterable[Span]) -> tuple[Span, ...]:
-        carried = (self._revision.carried(place) for place in places)
+        standing = filter(self._revision.still_stands, places)
+        carried = (self._revision.carried(place) for place in standing)
         return tuple(place for place in carried if place)
+
+    def _renamed(self, passage: Passage) -> Passage:
+        renamed = self._revision.renamed
+        return Passage(
+            before=tuple(map(renamed, passage.before)),
+            quote=renamed(passage.quote),
+            after=tuple(map(renamed, passage.after)),
+        )
 
     def _same_place(self, old: int, new: int) -> float | None:
         """By how many places that are the same; then by the words at fault, then by the key."""
@@ -128,6 +140,8 @@ class _Match:
     def _same_surroundings(self, old: int, new: int) -> float | None:
         """By what stands around: the words went where they could not be followed."""
         ours, theirs = self._last.issues[old], self._now.issues[new]
+        if ours.quote == theirs.quote and self._revision.same_sentence(ours.span, theirs.span):
+            return 2.0
         if self._revision.still_stands(ours.span) or not self._revision.is_new(theirs.span):
             return None
         return _likeness(_passages(self._last, ours), _passages(self._now, theirs))
@@ -136,11 +150,12 @@ class _Match:
         """By the place where it was, or where that is gone by what stood around it."""
         gone, issue = self._past[old], self._now.issues[new]
         found = _passages(self._now, issue)
+        kept = tuple(map(self._renamed, gone.passages))
         if not gone.places:
-            return _likeness(gone.passages, found)
+            return _likeness(kept, found)
         if not any(self._revision.reach(p, q) for p in gone.places for q in issue.places):
             return None
-        if any(same_words(kept, here) for kept in gone.passages for here in found):
+        if any(same_words(one, here) for one in kept for here in found):
             return 2.0 + 0.1 * (gone.issue.key == issue.key)
         return None
 

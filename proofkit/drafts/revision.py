@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+import re
+from bisect import bisect_left
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from proofkit.book import Span
@@ -10,10 +12,15 @@ from proofkit.drafts.alignment import NOWHERE, Words, linked, words_of
 from proofkit.reading.sentences import sentences
 
 _STANDS = 0.5  # share of a sentence's words by which it is the same sentence
+_PASSAGE_STANDS = (
+    0.3  # the same where the whole sentence is at fault: mended, it may be half as long
+)
+_AROUND = 8  # words on either side that are looked at: where a stop is lacking a sentence runs on
 _BESIDE = 2  # words on either side of those at fault, one of which must stand
 _PASSAGE = 4  # words at fault from which on they are the sentence
 _DRIFT = 6  # words that may stand in the place of those at fault, beyond their number
 
+_WORD = re.compile(r"[^\W_]+")
 Range = tuple[int, int]  # words, half open; an empty one lies before its first
 
 
@@ -50,6 +57,11 @@ class Revision:
         for word, link in enumerate(forth):
             if link != NOWHERE:
                 back[link] = word
+        self._renames = {
+            old.texts[word]: new.texts[link]
+            for word, link in enumerate(forth)
+            if link != NOWHERE and old.texts[word] != new.texts[link]
+        }
         self._last = _Side(pages=last, words=old, links=forth)
         self._now = _Side(pages=now, words=new, links=back)
 
@@ -84,11 +96,19 @@ class Revision:
 
     def untouched(self, old: Span) -> bool:
         """Whether the sentence around a place of the last draft stands to the letter, words beside it too."""
-        return _same(self._last, self._now, self._sentence(old), page=old.page)
+        return _same(self._last, self._now, _sentence(self._last, old), page=old.page)
 
     def unchanged(self, new: Span) -> bool:
         """Whether a place of the newest draft stood to the letter in the last, with a word on either side."""
         return _same(self._now, self._last, self._now.words.within(new), page=new.page)
+
+    def renamed(self, text: str) -> str:
+        """A text of the last draft with the words that others have replaced all through as they are now."""
+        return _WORD.sub(lambda word: self._successor(word.group()), text)
+
+    def _successor(self, word: str) -> str:
+        other = self._renames.get(word.casefold())
+        return word if other is None else other.capitalize() if word[0].isupper() else other
 
     def is_new(self, new: Span) -> bool:
         """Whether no word of a place of the newest draft, or beside it if it has none, was in the last."""
@@ -99,15 +119,42 @@ class Revision:
     def still_stands(self, old: Span) -> bool:
         """Whether the sentence around a place of the last draft is in the newest, slip or no slip."""
         first, last = self._last.words.within(old)
-        start, end = self._sentence(old)
-        start, end = min(start, first), max(end, last)
-        rest = [*range(start, first), *range(last, end)]
+        start, end = _sentence(self._last, old)
+        before = range(max(min(start, first), first - _AROUND), first)
+        after = range(last, min(max(end, last), last + _AROUND))
+        if first == last:  # a mark hangs on the word before it, where there is one
+            side = before or after
+            short = len(side) <= _BESIDE and self._something_between(side.start, side.stop)
+            return self._stand(side, side[-_BESIDE:] if before else side[:_BESIDE]) or short
+        rest = (*before, *after)
         if last - first >= max(_PASSAGE, len(rest)):
-            return self._share(range(start, end)) >= _STANDS
-        if len(rest) > _BESIDE:
-            beside = [w for w in rest if first - _BESIDE <= w < last + _BESIDE]
-            return self._share(rest) >= _STANDS and self._share(beside) > 0
-        return self._share(rest) > 0 or self._something_between(start, end)
+            return self._share(range(start, end)) >= _PASSAGE_STANDS
+        if self._cut_out(first, last, rest):
+            return False
+        beside = (*before[-_BESIDE:], *after[:_BESIDE])
+        replaced = len(rest) <= _BESIDE and self._something_between(start, end)
+        return replaced or self._stand(rest, beside)
+
+    def _stand(self, words: Sequence[int], beside: Sequence[int]) -> bool:
+        """Whether enough of some words stand, and of those beside the place at least one."""
+        return self._share(words) >= _STANDS and self._share(beside) > 0
+
+    def _cut_out(self, first: int, last: int, rest: Sequence[int]) -> bool:
+        """Whether nothing stands in the place of some words, and a word beside them went too."""
+        gone = all(self._last.link(word) == NOWHERE for word in range(first, last))
+        ends = [self._last.link(word) for word in (first - 1, last) if word in rest]
+        one_stands = any(
+            link != NOWHERE for link in (self._last.link(first - 1), self._last.link(last))
+        )
+        return gone and NOWHERE in ends and one_stands and not self._something_between(first, last)
+
+    def same_sentence(self, old: Span, new: Span) -> bool:
+        """Whether a place of the last draft and one of the newest are at the same part of the same sentence."""
+        start, end = _sentence(self._last, old)
+        low, high = _sentence(self._now, new)
+        ours = (self._renames.get(word, word) for word in self._last.words.texts[start:end])
+        same_part = self._last.words.within(old)[0] - start == self._now.words.within(new)[0] - low
+        return start < end and same_part and (*ours,) == self._now.words.texts[low:high]
 
     def _something_between(self, start: int, end: int) -> bool:
         """Whether new words stand where a short sentence stood."""
@@ -145,20 +192,12 @@ class Revision:
     def _all_new(self, start: int, end: int) -> bool:
         return all(self._now.links[at] == NOWHERE for at in range(start, end))
 
-    def _sentence(self, old: Span) -> Range:
-        """The words of the sentences that a place of the last draft touches."""
-        touched = [
-            (start, end)
-            for start, end in sentences(self._last.pages[old.page - 1])
-            if start <= old.end and old.start <= end
-        ]
-        if not touched:
-            return self._last.words.within(old)
-        return self._last.words.within(Span(page=old.page, start=touched[0][0], end=touched[-1][1]))
-
-    def _share(self, words: Iterable[int]) -> float:
-        links = [self._last.links[word] for word in words]
-        return sum(link != NOWHERE for link in links) / len(links) if links else 0.0
+    def _share(self, words: Sequence[int]) -> float:
+        """The share of some words of the last draft that stand near one another in the newest."""
+        links = sorted(link for word in words if (link := self._last.links[word]) != NOWHERE)
+        reach = 2 * len(words) + _DRIFT
+        near = (bisect_left(links, link + reach) - at for at, link in enumerate(links))
+        return max(near, default=0) / len(words) if words else 0.0
 
     def _span(self, first: int, last: int) -> Span:
         spans = self._now.words.spans
@@ -190,3 +229,15 @@ def _same(here: _Side, there: _Side, words: Range, *, page: int) -> bool:
     ours = here.text((low, high), from_top=top, to_foot=foot)
     theirs = there.text((first, first + high - low), from_top=top, to_foot=foot)
     return ours is not None and ours == theirs
+
+
+def _sentence(side: _Side, span: Span) -> Range:
+    """The words of the sentences that a place touches."""
+    touched = [
+        (start, end)
+        for start, end in sentences(side.pages[span.page - 1])
+        if start <= span.end and span.start <= end
+    ]
+    if not touched:
+        return side.words.within(span)
+    return side.words.within(Span(page=span.page, start=touched[0][0], end=touched[-1][1]))

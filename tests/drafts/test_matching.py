@@ -4,7 +4,7 @@ from dataclasses import replace
 
 from proofkit.drafts.draft import Draft
 from proofkit.drafts.matching import compared
-from proofkit.drafts.status import Comparison, Status
+from proofkit.drafts.status import Comparison, Ended, Standing, Status
 from proofkit.issue import Tier
 from tests.drafts.making import book_of, draft_of_texts, drafted, slips_in
 
@@ -35,7 +35,7 @@ def comparison(*drafts: tuple[str, ...]) -> Comparison:
 
 
 def by_words(result: Comparison) -> dict[str, Status]:
-    every = (*result.issues, *result.ended)
+    every: tuple[Standing | Ended, ...] = (*result.issues, *result.ended)
     return {each.issue.quote: each.status for each in every}
 
 
