@@ -9,7 +9,7 @@ certain sum. Where too many lines fit badly, the poem has no clear metre.
 
 from __future__ import annotations
 
-from collections import defaultdict
+from collections import Counter, defaultdict
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from statistics import median
@@ -34,6 +34,8 @@ _TRAIL: dict[Foot, dict[int, float]] = {
     Foot.AMPHIBRACHIC: {1: 0.0, 0: 0.25, 2: 0.4},
 }
 _OTHER_ENDS = 2.0
+_OFTEN = 0.2  # of the poem's lines; an end that is so common costs the reader next to nothing
+_USUAL_END = 0.15
 _LOOSE = 0.35  # a loose metre must save this much a line to be preferred
 _CLIP = 2.5  # no line counts for more
 _PER_GROUP = 1.0  # a pattern of more parts must earn each
@@ -51,6 +53,14 @@ class Fit:
 
 
 LineFits = Mapping[int, Fit]  # by beats
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Ends:
+    """What the off syllables before the first beat and after the last cost, by their number."""
+
+    lead: Mapping[int, float]
+    trail: Mapping[int, float]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -82,13 +92,23 @@ def scanned(
         return None
     by_tread = {tread: [scans(line, tread) for line in lines] for tread in Tread}
     usual = max(stanzas, key=len)
-    priced = [
-        _patterned(fits, grouping, foot, first=len(usual), loose=loose, extra=extra)
+    tried = [
+        (*_patterned(fits, grouping, foot, first=len(usual), loose=loose), extra, grouping)
         for foot in Foot
         for loose, fits, extra in _treads(by_tread, foot)
         for grouping in groupings
     ]
-    return min(priced, key=lambda each: each[0])[1]
+    _, poem, _, grouping = min(tried, key=lambda each: each[0] + each[2])
+    foot, loose = poem.metre.foot, poem.metre.loose
+    ends = _usual_ends(poem)
+    fits = [_fits(line, ends) for line in by_tread[_tread(foot, loose=loose)]]
+    return _patterned(fits, grouping, foot, first=len(usual), loose=loose)[1]
+
+
+def _tread(foot: Foot, *, loose: bool) -> Tread:
+    if loose:
+        return Tread.LOOSE
+    return Tread.DUPLE if foot.syllables == 2 else Tread.TRIPLE
 
 
 def _treads(
@@ -98,24 +118,40 @@ def _treads(
 
     Of two feet that fit a loose poem alike, the one that its strict reading prefers.
     """
-    own = by_tread[Tread.DUPLE if foot.syllables == 2 else Tread.TRIPLE]
-    strict = [_fits(line, foot) for line in own]
+    ends = _Ends(lead=_LEAD[foot], trail=_TRAIL[foot])
+    strict = [_fits(line, ends) for line in by_tread[_tread(foot, loose=False)]]
     yield False, strict, 0.0
     stiff = sum(min((fit.cost for fit in line.values()), default=_CLIP) for line in strict)
-    yield (
-        True,
-        [_fits(line, foot) for line in by_tread[Tread.LOOSE]],
-        _LOOSE * len(own) + 0.02 * stiff,
-    )
+    loose = [_fits(line, ends) for line in by_tread[Tread.LOOSE]]
+    yield True, loose, _LOOSE * len(strict) + 0.02 * stiff
 
 
-def _fits(line: Mapping[Shape, Scan], foot: Foot) -> LineFits:
+def _usual_ends(poem: Scanned) -> _Ends:
+    """The prices of a foot's ends, where what the poem does often costs next to nothing."""
+    foot = poem.metre.foot
+    leads: Counter[int] = Counter()
+    trails: Counter[int] = Counter()
+    for line, count in zip(poem.fits, poem.expected, strict=True):
+        if count in line:
+            pattern = line[count].pattern
+            inverted = foot.syllables == 2 and pattern.startswith("/xx/")
+            leads[INVERTED if inverted else len(pattern) - len(pattern.lstrip("x"))] += 1
+            trails[len(pattern) - len(pattern.rstrip("x"))] += 1
+    return _Ends(lead=_made_usual(_LEAD[foot], leads), trail=_made_usual(_TRAIL[foot], trails))
+
+
+def _made_usual(prices: Mapping[int, float], counts: Counter[int]) -> dict[int, float]:
+    often = {end for end, count in counts.items() if count >= _OFTEN * counts.total()}
+    return {end: min(price, _USUAL_END) if end in often else price for end, price in prices.items()}
+
+
+def _fits(line: Mapping[Shape, Scan], ends: _Ends) -> LineFits:
     found: dict[int, Fit] = {}
     for shape, scan in line.items():
         cost = (
             scan.cost
-            + _LEAD[foot].get(shape.lead, _OTHER_ENDS)
-            + _TRAIL[foot].get(shape.trail, _OTHER_ENDS)
+            + ends.lead.get(shape.lead, _OTHER_ENDS)
+            + ends.trail.get(shape.trail, _OTHER_ENDS)
         )
         if shape.beats not in found or cost < found[shape.beats].cost:
             found[shape.beats] = Fit(cost=round(cost, 3), pattern=scan.pattern)
@@ -129,7 +165,6 @@ def _patterned(
     *,
     first: int,
     loose: bool,
-    extra: float,
 ) -> tuple[float, Scanned]:
     """Its price and the poem in one foot and grouping; ``first`` is the number of lines of a stanza."""
     groups: dict[int, list[LineFits]] = defaultdict(list)
@@ -139,7 +174,7 @@ def _patterned(
     expected = tuple(beats[group] for group in grouping)
     costs = tuple(_cost(line, count) for line, count in zip(fits, expected, strict=True))
     clipped = sum(min(cost, _CLIP) for cost in costs)
-    price = clipped + extra + _PER_GROUP * (len(groups) - 1)
+    price = clipped + _PER_GROUP * (len(groups) - 1)
     longer = max(1.0, sum(expected) / len(expected) / 4)
     misfits = sum(cost > _FITS * longer for cost in costs) / len(costs)
     candidate = Scanned(

@@ -25,7 +25,7 @@ _ADVANTAGE = 0.8  # weight of what it saves
 _PER_SYLLABLE = 0.9  # for each syllable outside what all lines alike have, but for the first
 _FIRST_SYLLABLE = 0.3
 _FEWEST_ALIKE = 4
-_RARE = 1.2  # for each foot of another length, in a poem that has next to none
+_RARE = 1.0  # for each foot of another length, in a poem that has next to none
 _RARELY = 0.15  # of the poem's feet; where so many are odd nobody minds one more
 _UNREADABLE = 6.0
 

@@ -39,6 +39,7 @@ _TWO_SYLLABLES = word_set("""
 about above across after against along among amongst around because before behind below beneath beside
 between beyond despite during except over toward towards under until without away very every any many only
 never ever even also either neither other another little father mother mister uncle
+muttered whispered answered grumbled mumbled murmured shouted chuckled giggled added whistled
 """)
 _ELISION = 0.35
 
