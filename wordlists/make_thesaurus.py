@@ -51,7 +51,9 @@ SLURS = ("disparagement", "slang", "obscenity", "ethnic slur", "street name")
 # Words that it gives unmarked, and that no author wants to be offered.
 UNWANTED = frozenset(
     "ass arse bitch bastard cock dick screw hump fag gay queer boob breast crap piss damn hell knockers "
-    "fuck shit bang bonk hooker sex sexy nigger gypsy jew tit prick pussy snatch bugger".split()
+    "fuck shit bang bonk hooker sex sexy nigger gypsy jew tit prick pussy snatch bugger colored coloured "
+    "negro savage heathen oriental retarded idiot moron cripple crippled lame dumb insane lunatic whore "
+    "slut pimp".split()
 )
 HEAD = """\
 # Simpler words of the same sense, with weights from 1 to 99. word, part of speech, others.

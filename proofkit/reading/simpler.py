@@ -93,6 +93,8 @@ def _readings(token: Token) -> Iterator[Token]:
     word = token.text.lower()
     if token.pos == "PROPN" and token.text.islower():
         kinds = [pos for pos, letter in _LETTERS.items() if _has(word, letter)]
+        if token.dep == "compound" and "ADJ" in kinds:  # before the noun that it describes
+            kinds = ["ADJ"]
         if len(kinds) == 1:
             yield replace(token, pos=kinds[0], tag=_PLAIN[kinds[0]], lemma=word)
         return
