@@ -2,7 +2,8 @@
 
     python -m tests.bench.planted_verse [misses] [alarms] [poems]
 
-The poems are those of ``nursery-verse.txt``, regular or not, each a book of its own with a stanza a
+The poems are those of ``nursery-verse.txt``, which the prices were set on, and of
+``nursery-verse-unseen.txt``, which they were not; regular or not, each a book of its own with a stanza a
 page. In every line, where it can be done, one slip of each kind is planted: a foot too few, a foot too
 many, a word stressed on the other syllable, a last word that does not rhyme. A slip is found if a row
 that was not there before points at its line (of a rhyme: at either line). ``misses`` and ``alarms``
@@ -16,7 +17,7 @@ import re
 import sys
 from collections import Counter
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from pathlib import Path
 
 from proofkit.analysis import Analysis
@@ -33,7 +34,8 @@ from proofkit.words.pronunciations import pronunciations, stress
 from proofkit.words.vocabulary import vocabulary_of
 from tests.marked import book_of
 
-POEMS = Path(__file__).parent / "nursery-verse.txt"
+HERE = Path(__file__).parent
+KNOWN, UNSEEN = HERE / "nursery-verse.txt", HERE / "nursery-verse-unseen.txt"
 CHECKS = (line_stumbles, rhyme_fails, refrain_differs)
 ENGLISH = English.BRITISH
 SEED = 7
@@ -78,9 +80,9 @@ class Plant:
     text: str
 
 
-def poems() -> tuple[Poem, ...]:
-    """All poems of the file."""
-    parts = re.split(r"(?m)^## (.+)$", POEMS.read_text(encoding="utf-8"))[1:]
+def poems(file: Path = KNOWN) -> tuple[Poem, ...]:
+    """All poems of a file."""
+    parts = re.split(r"(?m)^## (.+)$", file.read_text(encoding="utf-8"))[1:]
     return tuple(
         Poem(title=title, stanzas=tuple(tuple(s.split("\n")) for s in text.strip().split("\n\n")))
         for title, text in zip(parts[::2], parts[1::2], strict=True)
@@ -207,56 +209,87 @@ def judged(verse: Verse) -> bool:
     return verse.metre is not None and len(verse.lines) >= FEWEST_LINES
 
 
-def main(parts: Sequence[str]) -> None:
-    """Print the figures."""
+@dataclass(slots=True, kw_only=True)
+class Tally:
+    """What was counted."""
+
+    poems: int = 0
+    stanzas: int = 0
+    lines: int = 0
+    judged: int = 0
+    alarms: int = 0
+    tried: Counter[tuple[str, bool]] = field(default_factory=Counter)
+    found: Counter[tuple[str, bool]] = field(default_factory=Counter)
+
+
+def measured(file: Path, parts: Sequence[str]) -> Tally:
+    """Every slip tried in every poem of a file; ``parts`` says what to print on the way."""
     dice = random.Random(SEED)  # noqa: S311 - the same slips each time
-    tried, found = Counter[str](), Counter[str]()
-    tried_scanned, found_scanned = Counter[str](), Counter[str]()
-    lines = alarms = scanned = stanzas = 0
-    for poem in poems():
+    tally = Tally()
+    for poem in poems(file):
         book = poem.book()
         verse = verse_of(book, ENGLISH)
         before = places(book)
-        size = sum(map(len, poem.stanzas))
-        lines, alarms, stanzas = lines + size, alarms + len(rows(book)), stanzas + len(poem.stanzas)
-        scanned += scanned_lines(verse)
+        tally.poems += 1
+        tally.stanzas += len(poem.stanzas)
+        tally.lines += sum(map(len, poem.stanzas))
+        tally.judged += scanned_lines(verse)
+        tally.alarms += len(rows(book))
         if "poems" in parts:
-            print(
-                f"{verse.metre.name if verse and verse.metre else '—':45} {verse.scheme if verse else '':10} {poem.title}"
-            )
+            metre = verse.metre.name if verse and verse.metre else "—"
+            print(f"{metre:45} {verse.scheme if verse else '':10} {poem.title}")
         if "alarms" in parts:
-            for issue in rows(book):
-                line = book.page(issue.span.page).text.splitlines()
-                at = book.page(issue.span.page).text.count("\n", 0, issue.span.start)
-                print(f"ALARM {issue.check} “{line[at]}” {issue.message}")
+            _print_alarms(book)
         foot = verse.metre.foot.syllables if verse and verse.metre else 2
         for plant in plants(poem, foot, dice):
             hit = any(row[:2] in plant.lines for row in places(plant.poem.book()) - before)
-            tried[plant.kind] += 1
-            found[plant.kind] += hit
-            if verse and (
-                judged(verse)
-                if plant.kind != "a rhyme that fails"
-                else len(verse.lines) >= FEWEST_LINES and verse.scheme
-            ):
-                tried_scanned[plant.kind] += 1
-                found_scanned[plant.kind] += hit
-            if not hit and "misses" in parts:
-                print(
-                    f"MISS {plant.kind}: “{plant.text}” {poem.title} {'' if verse and judged(verse) else '(not scanned)'}"
-                )
-    print(
-        f"{len(poems())} poems, {stanzas} stanzas, {lines} lines; {scanned} lines scanned ({scanned / lines:.0%})"
-    )
-    print(f"false rows: {alarms}, {100 * alarms / lines:.2f} on 100 good lines")
-    print(f"{'':34}{'all':>16}{'where scanned or schemed':>28}")
-    for kind in tried:
+            where = plant.kind, can_be_found(plant.kind, verse)
+            tally.tried[where] += 1
+            tally.found[where] += hit
+            if "misses" in parts and not hit and where[1]:
+                print(f"MISS {plant.kind}: “{plant.text}” {poem.title}")
+    return tally
+
+
+def can_be_found(kind: str, verse: Verse | None) -> bool:
+    """Whether the poem has what the slip offends against: a clear metre, or a scheme of rhymes."""
+    if verse is None:
+        return False
+    if kind == "a rhyme that fails":
+        return bool(verse.scheme) and len(verse.lines) >= FEWEST_LINES
+    return judged(verse)
+
+
+def _print_alarms(book: Book) -> None:
+    for issue in rows(book):
+        line = book.page(issue.span.page).text.split("\n")[_line_of(book, issue)]
+        print(f"ALARM {issue.check} “{line}” {issue.message}")
+
+
+def main(parts: Sequence[str]) -> None:
+    """Print the figures for the verse that the prices were set on, and for verse unseen."""
+    for file in (KNOWN, UNSEEN):
+        tally = measured(file, parts)
+        share = tally.judged / tally.lines
+        print(f"\n{file.name}: {tally.poems} poems, {tally.stanzas} stanzas, {tally.lines} lines")
+        print(f"held against a metre: {tally.judged} lines ({share:.0%})")
         print(
-            f"{kind:34}{_share(found[kind], tried[kind])}{_share(found_scanned[kind], tried_scanned[kind]):>28}"
+            f"false rows: {tally.alarms}, {100 * tally.alarms / tally.lines:.2f} on 100 good lines"
         )
-    print(
-        f"{'together':34}{_share(found.total(), tried.total())}{_share(found_scanned.total(), tried_scanned.total()):>28}"
-    )
+        print(f"{'found':34}{'everywhere':>16}{'where metre or scheme is clear':>34}")
+        for kind in dict.fromkeys(kind for kind, _ in tally.tried):
+            _print_row(kind, tally, (kind,))
+        _print_row("together", tally, tuple({kind for kind, _ in tally.tried}))
+
+
+def _print_row(name: str, tally: Tally, kinds: Sequence[str]) -> None:
+    clear = [(kind, True) for kind in kinds]
+    everywhere = [*clear, *((kind, False) for kind in kinds)]
+    cells = [
+        _share(sum(tally.found[key] for key in keys), sum(tally.tried[key] for key in keys))
+        for keys in (everywhere, clear)
+    ]
+    print(f"{name:34}{cells[0]}{cells[1]:>34}")
 
 
 def _share(part: int, whole: int) -> str:
