@@ -9,7 +9,7 @@ from typing import Annotated
 import typer
 
 import proofkit
-from proofkit.cli import begin, check, engine, explain, reading, stet, stylesheet
+from proofkit.cli import begin, check, drafts, engine, explain, reading, stet, stylesheet
 from proofkit.cli.streams import steady_streams
 
 app = typer.Typer(
@@ -33,6 +33,9 @@ app.command(
     help=stylesheet.HELP,
     short_help="Write down what the book decided, or mostly does.",
 )(stylesheet.stylesheet)
+app.add_typer(
+    drafts.app, name="drafts", short_help="List a book’s drafts: what was fixed, what is new."
+)
 app.add_typer(engine.app, name="engine")
 
 

@@ -61,7 +61,7 @@ def add(base: sqlite3.Connection, draft: Draft) -> tuple[int, Comparison]:
     """Write a draft after all others, within a transaction: its number, and how it compares."""
     last = rows_read.read(base, _last(base, draft))
     found = compared_with_last(last, draft, past=rows_read.read_past(base))
-    number = _newest(base) + 1
+    number = newest(base) + 1
     against = last.number if last else None
     rows_write.write(base, replace(draft, number=number), against, found)
     return number, found
@@ -76,7 +76,7 @@ def summaries(file: Path) -> tuple[Summary, ...]:
 def drafts(file: Path) -> Iterator[Draft]:
     """All drafts whole, in their order, one at a time. Raises as ``summaries``."""
     with reading(file) as base, _made_out(file):
-        for number in range(1, _newest(base) + 1):
+        for number in range(1, newest(base) + 1):
             draft = rows_read.read(base, number)
             if draft:
                 yield draft
@@ -86,6 +86,11 @@ def draft_numbered(file: Path, number: int) -> Draft | None:
     """The draft of that number, or None. Raises as ``summaries``."""
     with reading(file) as base, _made_out(file):
         return rows_read.read(base, number)
+
+
+def is_known(base: sqlite3.Connection, draft: Draft) -> bool:
+    """Whether the ledger has the draft already, no less completely checked."""
+    return _known(base, draft) is not None
 
 
 @contextmanager
@@ -138,9 +143,10 @@ def _as_recorded(base: sqlite3.Connection, number: int) -> Recorded:
 def _last(base: sqlite3.Connection, draft: Draft) -> int:
     """The draft to compare with: the newest, but for one of which less was checked. 0 for none."""
     complete = base.execute("SELECT max(number) FROM draft WHERE complete").fetchone()[0]
-    return (complete if draft.complete and complete else None) or _newest(base)
+    return (complete if draft.complete and complete else None) or newest(base)
 
 
-def _newest(base: sqlite3.Connection) -> int:
+def newest(base: sqlite3.Connection) -> int:
+    """The number of the newest draft; 0 for none."""
     number: int | None = base.execute("SELECT max(number) FROM draft").fetchone()[0]
     return number or 0

@@ -66,8 +66,8 @@ def reading(file: Path) -> Iterator[sqlite3.Connection]:
     """The ledger in ``file`` to be read. Raises Damaged or Unusable as ``writing``, and where there is none."""
     if not file.exists():
         raise Unusable(
-            f"There is no ledger of drafts in {file.parent} yet. Begin one with proofkit begin, then check "
-            "a manuscript in that folder."
+            f"There is no ledger of drafts in {file.parent.resolve()} yet. Begin one with proofkit begin, then "
+            "check a manuscript in that folder."
         )
     with _settled(file) as settled, _told(file):
         base = _connected_to_read(settled)

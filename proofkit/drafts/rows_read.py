@@ -36,7 +36,7 @@ def read(base: sqlite3.Connection, number: int) -> Draft | None:
     words, pages, spreads, errors, queries, let_stand = amounts
     return Draft(
         number=number,
-        date=datetime.fromisoformat(date),
+        date=moment(date),
         file=file,
         title=title,
         pages=_read_pages(base, number),
@@ -57,6 +57,14 @@ def read(base: sqlite3.Connection, number: int) -> Draft | None:
         asked_digest=asked_digest,
         complete=bool(complete),
     )
+
+
+def moment(written: str) -> datetime:
+    """A date as it is kept, with its time zone. Raises ValueError for one that is none."""
+    date = datetime.fromisoformat(written)
+    if date.tzinfo is None:
+        raise ValueError(f"{written} has no time zone")
+    return date
 
 
 def read_issues(base: sqlite3.Connection, number: int) -> list[tuple[DraftIssue, Status, bool]]:

@@ -159,5 +159,8 @@ FROM ending JOIN matter ON matter.id = ending.matter
 ORDER BY ending.draft, ending.place;
 """
 
+# All that is told of drafts; ``page_text``, ``matter`` and ``conditions`` are what they share.
+TABLES_OF_DRAFTS = ("page", "spread", "issue", "ending", "tally", "past", "draft")
+
 # Each is taken in one transaction. A step that is out in the world is never changed: add another.
 MIGRATIONS = (_TABLES, _VIEWS)

@@ -1,0 +1,97 @@
+"""``proofkit drafts`` from its options to its exit code."""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+
+import pytest
+from typer.testing import CliRunner, Result
+
+from proofkit.cli.main import app
+from proofkit.drafts.ledger import record, summaries
+from tests.drafts.goat_drafts import draft
+
+
+@pytest.fixture
+def folder(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+    book = tmp_path / "goat"
+    book.mkdir()
+    (book / "proofkit.toml").write_text('title = "The Lighthouse Goat"\n')
+    record(book / "proofkit.db", draft())
+    record(book / "proofkit.db", draft("the the", day=1, file="goat v2.docx"))
+    monkeypatch.chdir(book)
+    return book
+
+
+def run(*arguments: str | Path) -> Result:
+    return CliRunner().invoke(app, ["drafts", *map(str, arguments)])
+
+
+def test_a_folder_a_manuscript_in_it_or_nothing_names_the_book(folder: Path) -> None:
+    (folder / "goat.docx").touch()
+    told = {run(*named).stdout for named in ([], [folder], ["."], [folder / "goat.docx"])}
+    assert len(told) == 1
+    assert "errors 6 → 5" in told.pop()
+
+
+def test_options_may_come_first(folder: Path) -> None:
+    assert len(json.loads(run("--format", "json").stdout)["drafts"]) == 2
+    assert len(json.loads(run("--format", "json", folder).stdout)["drafts"]) == 2
+
+
+@pytest.mark.parametrize(
+    ("name", "begins"), [("d.json", "{"), ("d.csv", "\ufeffnumber"), ("d.report.txt", "The L")]
+)
+def test_a_files_ending_tells_the_format(folder: Path, name: str, begins: str) -> None:
+    result = run("--output", folder / name)
+    assert (result.exit_code, (folder / name).read_text("utf-8")[: len(begins)]) == (0, begins)
+    assert "2 drafts listed in" in result.stdout
+
+
+def test_the_list_is_never_written_over_a_text(folder: Path) -> None:
+    (folder / "goat.docx").write_text("the manuscript")
+    for output in ("goat.docx", "proofkit.db"):
+        result = run("--output", output)
+        assert result.exit_code == 2
+    assert (folder / "goat.docx").read_text() == "the manuscript"
+    assert len(summaries(folder / "proofkit.db")) == 2
+
+
+def test_what_is_not_there_is_said(folder: Path, tmp_path: Path) -> None:
+    assert "There is no file or folder nowhere" in run("nowhere").stderr
+    (tmp_path / "empty").mkdir()
+    result = run(tmp_path / "empty")
+    assert result.exit_code == 2
+    assert "no ledger of drafts" in result.stderr
+
+
+def test_to_another_computer_and_back(folder: Path, tmp_path: Path) -> None:
+    assert "proofkit drafts import all.json" in run("export", "all.json").stdout
+    other = tmp_path / "other"
+    other.mkdir()
+    refused = run("import", "all.json", "--book", other)
+    assert refused.exit_code == 2
+    assert "proofkit begin" in refused.stderr
+    assert list(other.iterdir()) == []
+    (other / "proofkit.toml").write_text("")
+    assert "2 drafts brought in" in run("import", "all.json", "--book", other).stdout
+    assert (
+        "0 drafts brought in; 2 were here already"
+        in run("import", "all.json", "--book", other).stdout
+    )
+    assert summaries(other / "proofkit.db") == summaries(folder / "proofkit.db")
+
+
+def test_a_damaged_ledger_is_said_and_left_for_the_next_check(folder: Path) -> None:
+    (folder / "proofkit.db").write_bytes(b"spoilt " * 1000)
+    result = run()
+    assert result.exit_code == 2
+    assert "damaged" in result.stderr
+    assert "Traceback" not in result.stderr
+    assert (folder / "proofkit.db").read_bytes() == b"spoilt " * 1000
+
+
+def test_help_names_the_commands() -> None:
+    told = run("--help").stdout
+    assert all(word in told for word in ("export", "import", "proofkit.db"))
