@@ -47,17 +47,13 @@ def simpler_words(
 
     They are spelt as ``english`` spells them. ``known`` says what the reader knows.
     """
-    readings = tuple(_readings(token))
-    own = [form for reading in readings for form in _own_forms(reading, known)]
-    if not own:
-        scores: dict[str, float] = {}
-        for form, score in _scores_of_all(readings, text, known):
-            scores[form] = max(score, scores.get(form, score))
-        best = sorted(scores, key=lambda form: -scores[form])
-        enough = max(_LEAST, max(scores.values(), default=0.0) - _BEHIND)
-        own = [form for form in best if scores[form] > enough]
-    spelt = dict.fromkeys(variants().in_english(form, english) or form for form in own)
-    return tuple(form for form in spelt if form not in _spellings(token.text.lower()))[:most]
+    for reading in _readings(token):
+        found = list(_own_forms(reading, known)) or _weighed_forms(reading, text, known)
+        spelt = dict.fromkeys(variants().in_english(form, english) or form for form in found)
+        simpler = [form for form in spelt if form not in _spellings(token.text.lower())]
+        if simpler:
+            return tuple(simpler[:most])
+    return ()
 
 
 def _own_forms(reading: Token, known: KnownWords) -> Iterator[str]:
@@ -68,14 +64,14 @@ def _own_forms(reading: Token, known: KnownWords) -> Iterator[str]:
             yield form
 
 
-def _scores_of_all(
-    readings: Sequence[Token], text: str, known: KnownWords
-) -> Iterator[tuple[str, float]]:
-    for reading in readings:
-        weighed = thesaurus().get((reading.lemma.lower(), _LETTERS.get(reading.pos, "")), {})
-        yield from _scores(
-            reading, text, {o: w for o, w in weighed.items() if known.knows_itself(o)}
-        )
+def _weighed_forms(reading: Token, text: str, known: KnownWords) -> list[str]:
+    """What the thesaurus has for it, as far as the three votes together are for it; the best first."""
+    weighed = thesaurus().get((reading.lemma.lower(), _LETTERS.get(reading.pos, "")), {})
+    simple = {other: weight for other, weight in weighed.items() if known.knows_itself(other)}
+    scores = dict(_scores(reading, text, simple))
+    enough = max(_LEAST, max(scores.values(), default=0.0) - _BEHIND)
+    best = sorted(scores, key=lambda form: -scores[form])
+    return [form for form in best if scores[form] > enough]
 
 
 def _spellings(word: str) -> tuple[str, ...]:
@@ -85,7 +81,7 @@ def _spellings(word: str) -> tuple[str, ...]:
 
 
 def _readings(token: Token) -> Iterator[Token]:
-    """What the word may be there: as tagged, and where the tag may err, as what it looks like.
+    """What the word may be there: as tagged, and after that, where the tag may err, what it looks like.
 
     A participle may be an adjective (*was exhausted*), a past may be taken for a present (*leapt*), and
     what is written in lower case is no name.
