@@ -111,6 +111,12 @@ class Comparison:
         """The issues that had gone in an earlier draft and are there again."""
         return self.having(Status.BACK_AGAIN)
 
+    @property
+    def from_change(self) -> tuple[DraftIssue, ...]:
+        """The issues, new or back again, that stand in words which were changed since the last draft."""
+        fresh = {Status.NEW, Status.BACK_AGAIN}
+        return tuple(e.issue for e in self.issues if e.status in fresh and e.from_change)
+
     def counts(self, tier: Tier | None = None) -> Counts:
         """How many issues have each status, of one tier or of both."""
         here = ((each.issue, each.status) for each in self.issues)

@@ -212,6 +212,7 @@ def test_whether_an_issue_came_from_the_change_is_told() -> None:
     now = (ONE.replace("flat", "wiht"), TWO, THREE)
     result = comparison(BOOK, now)
     assert {each.issue.quote for each in result.issues if each.from_change} == {"wiht"}
+    assert [issue.quote for issue in result.from_change] == ["wiht"]
 
 
 def test_the_counts_add_up() -> None:
