@@ -127,3 +127,24 @@ def test_only_who_reads_alone_needs_a_phase() -> None:
 def test_there_is_no_phase_1_to_read_at() -> None:
     with pytest.raises(Unusable, match="choose 2 to 5"):
         decodable(book_of("A cat sat."), 1)
+
+
+# The examples of Year 1 in the national curriculum, English Appendix 1: Spelling (DfE 2013, Open
+# Government Licence), written down from memory: a second witness, from after the programme.
+YEAR_1 = """
+off well miss buzz back rain wait train paid afraid oil join coin point soil day play say way stay boy toy
+enjoy annoy made came same take safe these theme complete five ride like time side home those woke hope hole
+June rule rude use tube tune car start park arm garden see tree green meet week sea dream meat each head bread
+meant instead her term verb person better under summer winter sister girl bird shirt first third turn hurt
+church burst Thursday food pool moon zoo soon book took foot wood good boat coat road coach goal toe goes out
+about mouth around sound now how brown down town own blow snow grow show blue clue true rescue Tuesday new few
+grew flew drew threw lie tie pie cried tried dried chief field thief high night light bright right for short
+born horse morning more score before wore shore saw draw yawn crawl author August dinosaur astronaut air fair
+pair hair chair dear hear beard near year bear pear wear bare dare care share scared very happy funny party
+family dolphin alphabet phonics elephant when which wheel while kit skin frisky sketch hunting hunted hunter
+buzzing buzzed buzzer jumping jumped jumper unhappy undo unload catch fetch kitchen notch hutch have live give
+"""
+
+
+def test_the_words_of_year_1_can_be_read_by_its_phase() -> None:
+    assert [word for word in YEAR_1.lower().split() if phase_of(word) is None] == []
