@@ -234,7 +234,6 @@ wandering wondering
 sweat sweet
 ship sheep
 shoot shout
-shut shot
 bit beat
 full fill
 pull pool
