@@ -50,7 +50,7 @@ def test_a_book_of_many_pages_is_not_set_out_page_by_page() -> None:
 
 def test_a_heavy_spread_is_named_beside_what_is_usual() -> None:
     report = goat(paced(page(1, 30, spread=1), page(2, 90, spread=2)), issues=())
-    assert sentences_on_reading(report)[-1] == (
+    assert sentences_on_reading(report)[-2] == (
         "Picture books usually have up to 67 words on a spread; here spread 2 (90) has more"
     )
 

@@ -120,3 +120,14 @@ def test_a_remark_is_said_first() -> None:
     shown = table(REPORTS["remarks"])
     assert shown.index("Note: The language model failed.") < shown.index("to work on")
     assert "Note: The language model failed." in as_plain(REPORTS["remarks"]).splitlines()
+
+
+def test_where_the_terminal_has_no_blocks_bars_are_plain() -> None:
+    stream = io.TextIOWrapper(io.BytesIO(), encoding="ascii", errors="replace")
+    show_reading(report(), sheet(stream, 80))
+    stream.seek(0)
+    bars = [
+        line for line in stream.read().splitlines() if line.startswith("  spread 4") and "#" in line
+    ]
+    assert len(bars) == 1
+    assert bars[0].count("|") == 2
