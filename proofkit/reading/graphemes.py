@@ -44,10 +44,12 @@ class Grapheme:
 def phase_of(word: str) -> int | None:
     """The phase, 2 to 5, by which a child can read the word letter by letter; None if by none of them.
 
-    ``word`` is in lower case, with or without an apostrophe. It is read with its British sounds; the
-    easiest of several counts.
+    ``word`` is in lower case, with or without an apostrophe. It is read with its British sounds, and in
+    full: *to* as before a pause, not as in *to me* (but for *a*, which is taught so). The easiest of several ways counts.
     """
-    readings = [_reading(word, way) for way in spoken_as(word, English.BRITISH).ways]
+    ways = spoken_as(word, English.BRITISH).ways
+    full = [way for way in ways if any(sound[-1] in "12" for sound in way)]
+    readings = [_reading(word, way) for way in (full if len(word) > 1 else ways) or ways]
     phases = [_phase(reading) for reading in readings if reading is not None]
     return min(phases, default=None)
 
