@@ -11,7 +11,7 @@ from proofkit.reading.bands import AgeBand, band_named
 from proofkit.reading.formulas import ease_in_words
 from proofkit.reading.measure import PageReading
 from proofkit.report import Report
-from proofkit.reports.phrases import counted, quoted
+from proofkit.reports.phrases import counted
 from proofkit.reports.places import listed, page_name
 
 MEASURES = ("words", "longest sentence", "grade")
@@ -65,7 +65,7 @@ def sentences_on_reading(report: Report) -> list[str]:
             "pages around it."
         )
     lines.append(_beside_band(report, band_named(report.manuscript.age_band)))
-    lines.append(f"More on how it reads: proofkit reading {quoted(report.manuscript.path)}")
+    lines.append("More, and what to work on: proofkit reading")
     return [line for line in lines if line]
 
 
