@@ -32,7 +32,7 @@ _LONG = {"a": "EY", "e": "IY", "i": "AY", "o": "OW", "u": "UW", "y": "AY"}
 _LONGEST = 4
 _MAGIC_E = re.compile(r"[aeiouy][bcdfgklmnpstvz]e(?:s|d)?$")
 _SOFT = re.compile(r"[cg](?=[eiy])")
-_DRAWS = re.compile(r"(?:oo|ee|een|ette|eer|oon|ique|aroo)s?$")
+_DRAWS = re.compile(r"(?:oo|ee|een|ette|eer|ier|oon|ique|aroo)s?$")
 _UNSTRESSED_BEGINNING = re.compile(r"(?:a|be|re|de|un)[bcdfghjklmnpqrstvwxyz]{1,2}[aeiouy]")
 _FINAL_VOWELS = {"a": "*", "o": "OW", "e": "IY", "y": "IY"}
 

@@ -70,7 +70,9 @@ def _odd_feet(poem: Scanned, at: int) -> int:
     gaps = fit.pattern.strip("x").split("/")[1:-1]
     if poem.metre.foot.syllables == 2 and fit.pattern.startswith("/xx/"):
         gaps = gaps[1:]
-    return sum(len(gap) != poem.metre.foot.syllables - 1 for gap in gaps)
+    odd = [len(gap) for gap in gaps if len(gap) != poem.metre.foot.syllables - 1]
+    # One light syllable more in a line of iambs is a skip, not a stumble.
+    return len(odd) - (poem.metre.foot.syllables == 2 and 2 in odd)
 
 
 def _surprise(troubles: list[float], at: int) -> float:

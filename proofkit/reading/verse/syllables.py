@@ -118,6 +118,8 @@ def _syllables(word: str, sounds: Sounds, *, guessed: bool) -> str:
         return EITHER * len(digits)
     several = digits.count("1") > 1
     main = EITHER if several else DEMOTED if word in _TWO_SYLLABLES else PRIMARY
+    if digits.endswith("102"):
+        main = DEMOTED  # the stress of kangaroo, afternoon, Galilee moves to where it is wanted
     kinds = {"0": WEAK, "1": main, "2": SECONDARY}
     return "".join(kinds[digit] for digit in digits)
 
