@@ -15,7 +15,8 @@ _KEY_LENGTH = 7
 # No vowels, no look-alikes: a key can be read aloud and never spells a word.
 _KEY_LETTERS = "23456789bcdfghjkmnpqrstvwxz"
 _NEIGHBOURS = 2
-_EARSHOT = 200  # characters to look for them in; a page may hold a whole novel
+_EARSHOT = 200  # characters to look for them in at first; a page may hold a whole novel
+_FARTHEST = 12_800  # characters beyond which a word is nobody's neighbour, however wide the gap
 _WORD = re.compile(r"\w+")
 
 
@@ -90,10 +91,25 @@ def matter_of(book: Book, issue: Issue) -> str:
     """What an issue's key is made from, but for the count: its check, its words and their neighbours."""
     text = book.page(issue.span.page).text
     start, end = issue.span.start, issue.span.end
-    before = _WORD.findall(text, max(0, start - _EARSHOT), start)[-_NEIGHBOURS:]
-    after = _WORD.findall(text, end, end + _EARSHOT)[:_NEIGHBOURS]
     quote = " ".join(issue.quote.split())
-    return "\x1f".join([issue.check, quote, *before, "\x1e", *after])
+    return "\x1f".join([issue.check, quote, *_before(text, start), "\x1e", *_after(text, end)])
+
+
+def _before(text: str, at: int) -> list[str]:
+    """The neighbours to the left; the window grows until its own edge can have cut none of them."""
+    earshot, words = _EARSHOT, _WORD.findall(text, max(0, at - _EARSHOT), at)
+    while len(words) <= _NEIGHBOURS and at > earshot < _FARTHEST:
+        earshot *= 2
+        words = _WORD.findall(text, max(0, at - earshot), at)
+    return words[-_NEIGHBOURS:]
+
+
+def _after(text: str, at: int) -> list[str]:
+    earshot, words = _EARSHOT, _WORD.findall(text, at, at + _EARSHOT)
+    while len(words) <= _NEIGHBOURS and at + earshot < len(text) and earshot < _FARTHEST:
+        earshot *= 2
+        words = _WORD.findall(text, at, at + earshot)
+    return words[:_NEIGHBOURS]
 
 
 def key_of(matter: str, count: int) -> str:
