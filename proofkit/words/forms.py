@@ -124,6 +124,17 @@ def third_person_of(plain: str) -> str:
     return irregular.get(plain) or _with_s(plain)
 
 
+def plain_of(word: str, words: Dictionary) -> str | None:
+    """The verb that ``word`` is the regular past or third person of, or None."""
+    for ending in ("ed", "d", "es", "s"):
+        stem = word.removesuffix(ending)
+        undoubled = stem[:-1] if stem[-2:-1] == stem[-1:] else stem
+        for plain in (stem, undoubled) if stem != word else ():
+            if plain in words.words and word in (past_of(plain), third_person_of(plain)):
+                return plain
+    return None
+
+
 def plural_of(noun: str) -> str:
     """The plural of an ordinary English noun."""
     return _PLURALS.get(noun) or _with_s(noun)

@@ -44,6 +44,7 @@ from proofkit.checks.spelling._run_together import parts
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
 from proofkit.words.dictionary import Dictionary, dictionary, familiar
+from proofkit.words.forms import plain_of
 from proofkit.words.frequency import zipf
 from proofkit.words.quotations import quotations_of
 from proofkit.words.suggest import Candidate, candidates, in_case_of
@@ -60,6 +61,7 @@ _SUGGESTIONS = 3
 _KNOWN_TO_ALL = 3.2
 _KNOWN = 2.4
 _FAR_MORE = 1.5
+_OF_ANOTHER_FORM = 0.5
 _SURE_COST = 0.65
 _SURE_LETTERS = 6
 _LONG = 8
@@ -152,7 +154,7 @@ def _meant(use: Use, known: Dictionary, vocabulary: Vocabulary) -> tuple[Candida
         return ()
     if best.cost > _DOUBLED and (is_playful(use.word, best, known) or is_derived(use.word, known)):
         return ()
-    return found if _is_plain(use.word, best, vocabulary) else ()
+    return found if _is_plain(use.word, best, known, vocabulary) else ()
 
 
 def _by_likelihood(found: Iterable[Candidate], vocabulary: Vocabulary) -> tuple[Candidate, ...]:
@@ -181,8 +183,11 @@ def _told_by_stories(word: str) -> float:
     return _IN_STORIES if word in familiar() else 0.0
 
 
-def _is_plain(word: str, best: Candidate, vocabulary: Vocabulary) -> bool:
-    often = zipf(best.word) + _told_by_book(best.word, vocabulary)
+def _is_plain(word: str, best: Candidate, known: Dictionary, vocabulary: Vocabulary) -> bool:
+    plain = plain_of(best.word, known)
+    # Who knows wobble knows wobbled, though it is met less often.
+    by_form = zipf(plain) - _OF_ANOTHER_FORM if plain else 0.0
+    often = max(zipf(best.word), by_form) + _told_by_book(best.word, vocabulary)
     least = _KNOWN if best.cost <= _DOUBLED else _KNOWN_TO_ALL
     return (
         " " not in best.word
