@@ -68,7 +68,7 @@ _OFF_BEAT = {
     DEMOTED: 0.35,
     SECONDARY: 0.4,
     WEAK: 0.0,
-    FREE: 0.3,
+    FREE: 0.4,
     SMALL: 0.0,
     ARTICLE: 0.0,
     GUESSED: 0.1,
