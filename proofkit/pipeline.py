@@ -50,7 +50,8 @@ _KIND = "findings"
 class Outcome:
     """What became of one manuscript: a report, or the sentence that says why there is none.
 
-    ``book`` is the manuscript as read, and ``issues`` all that was found in it, let stand or not.
+    ``book`` is the manuscript as read, and ``issues`` all that was found in it, let stand or not;
+    ``settings`` and ``rulings`` are those that it was checked with.
     """
 
     path: Path
@@ -58,6 +59,8 @@ class Outcome:
     problem: str | None = None
     book: Book | None = None
     issues: tuple[Issue, ...] = ()
+    settings: Settings | None = None
+    rulings: tuple[Ruling, ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -102,8 +105,14 @@ def check_manuscripts(
                 member = Member(path=path, book=task.book, settings=task.settings)
                 across = not_agreeing(member, others, asked, memory=memory, progress=progress)
                 own = _with_more(task, own, across)
-            report = _report(task, own)
-            yield Outcome(path=path, report=report, book=task.book, issues=own.issues)
+            yield Outcome(
+                path=path,
+                report=_report(task, own),
+                book=task.book,
+                issues=own.issues,
+                settings=task.settings,
+                rulings=task.rulings,
+            )
         else:
             yield Outcome(path=path, problem=task)
 

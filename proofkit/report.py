@@ -84,12 +84,44 @@ class LetStand:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class SinceLast:
+    """How a manuscript stands against the last draft in its book's ledger.
+
+    ``draft``, ``last``     the numbers of the two drafts
+    ``days``                days between them, by the calendar
+    ``errors``, ``queries``  those open in the last draft
+    ``fixed`` to ``still_there``  what became of the errors: those of the last draft that were mended, went
+        with their sentence, or are not raised any more; those of this draft that are new, had gone
+        before, or were there already
+    ``new_keys``, ``back_keys``  the keys of the issues, errors or queries, that are new or back again
+    ``new_only``            whether the report's issues are just these
+    """
+
+    draft: int
+    last: int
+    days: int
+    errors: int
+    queries: int
+    fixed: int
+    gone_with_text: int
+    no_longer_raised: int
+    new: int
+    back_again: int
+    still_there: int
+    new_keys: tuple[str, ...] = ()
+    back_keys: tuple[str, ...] = ()
+    new_only: bool = False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Report:
     """Everything that a run found out about one manuscript; ``issues`` by rank.
 
     ``let_stand`` are the issues that the author rules right; their ranks follow those of the open ones.
 
     ``words_to_confirm`` are those that no dictionary has and that are taken for the book's own.
+
+    ``since_last`` is None where the book keeps no ledger, and for its first draft.
     """
 
     schema_version: int = 1
@@ -101,6 +133,7 @@ class Report:
     reading: BookReading
     notices: tuple[Notice, ...] = ()
     let_stand: tuple[LetStand, ...] = ()
+    since_last: SinceLast | None = None
 
     @property
     def errors(self) -> tuple[RankedIssue, ...]:

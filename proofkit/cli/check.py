@@ -20,7 +20,8 @@ def _not_negative(limit: int | None) -> int | None:
 HELP = """Check manuscripts, and list what is worth mending first.
 
 A MANUSCRIPT is a Word, OpenDocument, RTF, Markdown or text file; several may be named. Nothing is
-changed in it, and nothing of it leaves this computer.
+changed in it, and nothing of it leaves this computer. In a book's folder (proofkit begin) each text
+that is checked is recorded as a draft, and the report says what changed since the last one.
 
 \b
 The exit code says how it went:
@@ -33,7 +34,7 @@ The exit code says how it went:
 
 
 @guarded
-def check(
+def check(  # noqa: PLR0913 - every option is an argument
     manuscripts: Annotated[list[Path], typer.Argument(metavar="MANUSCRIPT", hidden=True)],
     format_: Annotated[
         Format | None,
@@ -79,6 +80,20 @@ def check(
             "--show-stet", help="Show the rows that you let stand, too, after the others."
         ),
     ] = False,
+    new_only: Annotated[
+        bool,
+        typer.Option(
+            "--new-only",
+            help="In a book’s folder: list only what the last draft did not have.",
+        ),
+    ] = False,
+    mind_new: Annotated[
+        bool,
+        typer.Option(
+            "--mind-new",
+            help="Let the exit code be 1 only for errors that the last draft did not have.",
+        ),
+    ] = False,
 ) -> Exit:
     """Check manuscripts, and hand over the reports. HELP is what the author reads of it."""
     # Only now: help must not wait for the engines' libraries.
@@ -98,5 +113,7 @@ def check(
             output=output,
             limit=limit,
             show_stet=show_stet,
+            new_only=new_only,
+            mind_new=mind_new,
         )
     )

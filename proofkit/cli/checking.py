@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from contextlib import closing
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 
 from proofkit.cli.delivery import Delivery, Files, Pipe, Screen
@@ -12,6 +12,7 @@ from proofkit.cli.guard import Exit, say
 from proofkit.cli.options import Format
 from proofkit.cli.outputs import into_folder, targets
 from proofkit.cli.progress_bar import fetch_explained, progress_bar
+from proofkit.cli.recording import only_new, recorded
 from proofkit.engines.folders import memory_file
 from proofkit.engines.memory import Memory
 from proofkit.pipeline import Outcome, check_manuscripts
@@ -28,6 +29,8 @@ class Request:
     output: str | None = None
     limit: int | None = None
     show_stet: bool = False
+    new_only: bool = False
+    mind_new: bool = False
 
 
 def check_all(request: Request) -> Exit:
@@ -44,28 +47,33 @@ def check_all(request: Request) -> Exit:
     ):
         for outcome in check_manuscripts(manuscripts, request.choices, memory=memory, progress=bar):
             bar.clear()
-            outcomes.append(outcome)
-            if outcome.report:
-                delivery.take(outcome.path, outcome.report)
+            report = recorded(outcome)
+            outcomes.append(replace(outcome, report=report))
+            if report:
+                delivery.take(outcome.path, only_new(report) if request.new_only else report)
             else:
                 say(outcome.problem or f"{outcome.path} could not be checked.")
     delivery.close()
-    return exit_code(outcomes)
+    return exit_code(outcomes, mind_new=request.mind_new)
 
 
-def exit_code(outcomes: Iterable[Outcome]) -> Exit:
-    """The gravest code of all manuscripts: unusable, not all checked, errors, clean."""
-    codes = {_code(outcome) for outcome in outcomes}
+def exit_code(outcomes: Iterable[Outcome], *, mind_new: bool = False) -> Exit:
+    """The gravest code of all manuscripts: unusable, not all checked, errors, clean.
+
+    With ``mind_new`` errors that the last draft had already don't count.
+    """
+    codes = {_code(outcome, mind_new=mind_new) for outcome in outcomes}
     gravest = (Exit.UNUSABLE, Exit.INCOMPLETE, Exit.ERRORS)
     return next((code for code in gravest if code in codes), Exit.CLEAN)
 
 
-def _code(outcome: Outcome) -> Exit:
+def _code(outcome: Outcome, *, mind_new: bool) -> Exit:
     if outcome.report is None:
         return Exit.UNUSABLE
     if not outcome.report.complete:
         return Exit.INCOMPLETE
-    return Exit.ERRORS if outcome.report.errors else Exit.CLEAN
+    report = only_new(outcome.report) if mind_new else outcome.report
+    return Exit.ERRORS if report.errors else Exit.CLEAN
 
 
 def _delivery(request: Request, manuscripts: tuple[Path, ...]) -> Delivery:

@@ -116,12 +116,16 @@ def _made_out(file: Path) -> Iterator[None]:
 
 
 def _known(base: sqlite3.Connection, draft: Draft) -> int | None:
-    """The number under which the ledger has the draft already, no less completely checked."""
+    """The number under which the ledger has the draft already, no less completely checked.
+
+    What a check that could not be finished found differs from what there is to be found: a text that was
+    checked completely once is known, whatever was asked.
+    """
     found = base.execute(
         "SELECT number FROM draft JOIN conditions ON conditions.id = draft.conditions "
-        "WHERE text_digest = ? AND asked_digest = ? AND complete >= ? AND rulings = ? "
-        "ORDER BY number DESC LIMIT 1",
-        [draft.text_digest, draft.asked_digest, draft.complete, rows_write.rulings_of(draft)],
+        "WHERE text_digest = ?1 AND rulings = ?2 AND complete >= ?3 AND (asked_digest = ?4 OR complete > ?3) "
+        "ORDER BY asked_digest = ?4 DESC, number DESC LIMIT 1",
+        (draft.text_digest, rows_write.rulings_of(draft), draft.complete, draft.asked_digest),
     ).fetchone()
     return found[0] if found else None
 

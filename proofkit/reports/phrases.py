@@ -14,6 +14,15 @@ from proofkit.settings import English
 from proofkit.words.confirm import WordToConfirm
 
 _ENGLISH = {English.BRITISH: "British English", English.AMERICAN: "American English"}
+# In the order in which an author asks.
+_CHANGES = (
+    ("fixed", "fixed"),
+    ("gone_with_text", "gone with the text"),
+    ("no_longer_raised", "no longer raised"),
+    ("new", "new"),
+    ("back_again", "back again"),
+    ("still_there", "still there"),
+)
 _NOT_ALL = "not everything was checked"
 _LAST_WORD = (
     "proofkit can't tell whether the story agrees with the pictures, keeps to its own facts, or sings: "
@@ -54,9 +63,43 @@ def about(report: Report) -> str:
 def tally(report: Report) -> str:
     """How much was found, in both tiers, and how much of it the author let stand before."""
     errors, queries = len(report.errors), len(report.queries)
+    if report.since_last and report.since_last.new_only:
+        found = f"{_or_no(errors, 'error')} to mend, {_or_no(queries, 'query')} to think about"
+        return f"Only what is new or back again is listed: {found}"
     line = f"{_or_no(errors, 'error')} to mend, {_or_no(queries, 'query')} to think about"
     earlier = f"; {len(report.let_stand):,} let stand earlier" if report.let_stand else ""
     return f"{line[0].upper()}{line[1:]}{earlier}"
+
+
+def since_last(report: Report) -> str:
+    """How the manuscript stands against the draft before, in one line; "" where there is none."""
+    since = report.since_last
+    if since is None:
+        return ""
+    errors = sum((since.new, since.back_again, since.still_there))
+    parts = (f"{getattr(since, name)} {words}" for name, words in _CHANGES if getattr(since, name))
+    what = ", ".join(parts)
+    return (
+        f"Since draft {since.last}, {ago(since.days)}, errors {since.errors} → {errors}"
+        f"{f': {what}' if what else ''}"
+    )
+
+
+def ago(days: int) -> str:
+    """How long before: "the same day", "the day before", "13 days before"."""
+    if days <= 0:
+        return "the same day"
+    return "the day before" if days == 1 else f"{days:,} days before"
+
+
+def why(report: Report, issue: RankedIssue) -> str:
+    """What is the matter with an issue, and whether the last draft did not have it."""
+    since = report.since_last
+    if since and issue.key in since.new_keys:
+        return f"new: {issue.message}"
+    if since and issue.key in since.back_keys:
+        return f"back again: {issue.message}"
+    return issue.message
 
 
 def held_back(hidden: tuple[RankedIssue, ...], report: Report) -> Advice:

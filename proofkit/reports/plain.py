@@ -13,8 +13,10 @@ from proofkit.reports.phrases import (
     let_stand,
     more_about,
     next_step,
+    since_last,
     tally,
     title,
+    why,
 )
 from proofkit.reports.places import also, place
 from proofkit.reports.shown import rows_shown
@@ -31,7 +33,8 @@ def as_plain(report: Report, *, limit: int = 0, show_stet: bool = False) -> str:
     ``limit`` is how many rows are shown, 0 for all; with ``show_stet`` those let stand come after.
     """
     shown, hidden = rows_shown(report, limit)
-    lines = [f"{title(report)}: {about(report)}", tally(report)]
+    lines = [f"{title(report)}: {about(report)}"]
+    lines += [line for line in (since_last(report), tally(report)) if line]
     lines += [f"Note: {notice.text}" for notice in report.notices]
     stands = report.let_stand if show_stet else ()
     if report.issues or stands:
@@ -77,7 +80,7 @@ def _row(report: Report, issue: RankedIssue, *, tier: str = "", reason: str = ""
         place(report, issue.page, issue.start),
         str(excerpt(text, issue, _CONTEXT)),
         " or ".join(fault_of(text, issue).readings),
-        "; ".join(filter(None, (issue.message, also(report, issue), reason))),
+        "; ".join(filter(None, (why(report, issue), also(report, issue), reason))),
         issue.check,
         issue.key,
     )

@@ -9,6 +9,7 @@ from proofkit.book import Book
 from proofkit.drafts.draft import Draft, draft_of
 from proofkit.issue import Issue, Tier
 from proofkit.problem import Notice
+from proofkit.report import Report
 from proofkit.rulings.ruling import Ruling
 from proofkit.settings import Settings
 from tests.reports.goat import SPREADS, book, goat, slip
@@ -42,22 +43,32 @@ def draft(
 
     ``let_stand`` names a check whose slip is ruled right.
     """
+    return draft_of(
+        report_on(*mended, file=file, spreads=spreads, complete=complete, let_stand=let_stand),
+        date=FIRST_DAY + timedelta(days=day),
+        settings=Settings(age_band=age_band),
+        rulings=rulings,
+    )
+
+
+def report_on(
+    *mended: str,
+    file: str = "Goat v1.docx",
+    spreads: Sequence[str] = SPREADS,
+    complete: bool = True,
+    let_stand: str = "",
+) -> Report:
+    """The report on such a draft."""
     texts = list(spreads)
     for wrong, right, *_ in SLIPS:
         if wrong in mended:
             texts = [text.replace(wrong, right) for text in texts]
     of = book(*texts, path=file)
-    report = goat(
+    return goat(
         of,
         issues=_found(of),
         notices=() if complete else (MISSING,),
         let_stand={let_stand: "so she says"} if let_stand else {},
-    )
-    return draft_of(
-        report,
-        date=FIRST_DAY + timedelta(days=day),
-        settings=Settings(age_band=age_band),
-        rulings=rulings,
     )
 
 

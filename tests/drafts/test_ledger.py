@@ -178,3 +178,11 @@ def test_the_schema_names_every_table_and_status() -> None:
         for status in Status
         if f"“{status}”" not in said and f'"{status}"' not in " ".join(said.split())
     ] == []
+
+
+def test_a_check_that_failed_half_way_adds_nothing_to_a_text_known_completely(ledger: Path) -> None:
+    record(ledger, draft())
+    half = draft(day=1, complete=False, age_band="board")
+    assert not record(ledger, half).is_new
+    assert record(ledger, draft("the the", day=2, complete=False)).is_new
+    assert record(ledger, draft("the the", day=3)).is_new

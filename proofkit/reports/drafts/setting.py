@@ -6,7 +6,6 @@ from collections.abc import Iterator, Sequence
 from datetime import datetime
 from pathlib import PurePath
 
-from proofkit.drafts.status import Counts
 from proofkit.drafts.summary import Summary
 from proofkit.reports.fault import one_line
 from proofkit.reports.phrases import counted
@@ -29,14 +28,6 @@ HEADS = (
 )
 SPARED = ("heaviest", "spreads", "per 1,000", "days", "grade", "file", "words", "date")
 NUMBERS = frozenset(HEADS) - {"date", "file", "heaviest"}
-_PARTS = (
-    ("fixed", "{} fixed"),
-    ("gone_with_text", "{} gone with the text"),
-    ("no_longer_raised", "{} no longer raised"),
-    ("new", "{} new"),
-    ("back_again", "{} back again"),
-    ("still_there", "{} still there"),
-)
 
 
 def title(drafts: Sequence[Summary]) -> str:
@@ -110,15 +101,6 @@ def drafts_without_new_error(drafts: Sequence[Summary]) -> int:
     return quiet
 
 
-def against_last(last: Summary, now: Summary) -> str:
-    """How a draft stands against the one before: "Errors 14 → 5: 11 fixed, 2 new, 3 still there …"."""
-    when = f"draft {last.number} ({ago(last.date, now.date)})"
-    parts = _parts(now.of_errors)
-    what = f": {parts}" if parts else ""
-    queries = f"; queries {last.queries} → {now.queries}"
-    return f"Since {when}: errors {last.errors} → {now.errors}{what}{queries}"
-
-
 def day(date: datetime) -> str:
     """A day as 2026-11-25: it sorts, and is the same in both Englishes."""
     return date.date().isoformat()
@@ -127,19 +109,6 @@ def day(date: datetime) -> str:
 def days_between(before: datetime, after: datetime) -> int:
     """How many days lie between two moments, by the calendar of the later one."""
     return (after.date() - before.astimezone(after.tzinfo).date()).days
-
-
-def ago(before: datetime, after: datetime) -> str:
-    """How long before: "earlier today", "yesterday", "13 days before"."""
-    days = days_between(before, after)
-    if days <= 0:
-        return "the same day"
-    return "the day before" if days == 1 else f"{days:,} days before"
-
-
-def _parts(counts: Counts) -> str:
-    said = (words.format(n) for name, words in _PARTS if (n := getattr(counts, name)))
-    return ", ".join(said)
 
 
 def _found(draft: Summary) -> str:

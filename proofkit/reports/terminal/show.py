@@ -14,6 +14,7 @@ from proofkit.reports.phrases import (
     let_stand,
     more_about,
     next_step,
+    since_last,
     tally,
     title,
 )
@@ -29,6 +30,8 @@ def show(report: Report, console: Console, *, limit: int, show_stet: bool = Fals
     With ``show_stet`` the rows let stand come after the others.
     """
     console.print(Text.assemble((title(report), STRONG), f": {about(report)}"))
+    if since := since_last(report):
+        console.print(Text(since, STRONG))
     console.print(Text(tally(report)))
     for notice in report.notices:
         console.print(Text.assemble(("Note: ", INK), notice.text))

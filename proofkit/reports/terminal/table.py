@@ -16,6 +16,7 @@ from proofkit.report import LetStand, RankedIssue, Report
 from proofkit.reports.excerpt import CUT, excerpt
 from proofkit.reports.fault import fault_of
 from proofkit.reports.keys import short_keys
+from proofkit.reports.phrases import why
 from proofkit.reports.places import also, place
 from proofkit.reports.terminal.theme import FAULT, INK, STRONG
 
@@ -124,13 +125,13 @@ def _heads(widths: _Widths) -> list[Text]:
 
 def _cells(report: Report, row: _Row, widths: _Widths) -> list[Text]:
     issue = row.issue
-    why = [_shortened(text, widths.why) for text in (issue.message, row.reason) if text]
+    reasons = [_shortened(text, widths.why) for text in (why(report, issue), row.reason) if text]
     cells = [
         Text(row.number if widths.key else f"{row.number}\n{row.key}", INK),
         Text(place(report, issue.page, issue.start)),
         _with_more(report, issue, _in_its_line(report, issue, widths.excerpt)),
         Text(_reading(report, issue), INK),
-        Text("\n".join(why)),
+        Text("\n".join(reasons)),
     ]
     return [*cells, Text(row.key, INK)] if widths.key else cells
 
@@ -145,7 +146,7 @@ def _stacked(report: Report, row: _Row, width: int) -> Padding:
     reading = _reading(report, issue)
     if reading:
         text.append(f"\nread: {reading}", INK)
-    text.append(f"\n({issue.message})")
+    text.append(f"\n({why(report, issue)})")
     if row.reason:
         text.append(f"\n({row.reason})")
     return Padding(text, (0, 0, 1, 2))
@@ -188,8 +189,10 @@ def _widths(report: Report, rows: Sequence[_Row], width: int) -> _Widths:
     where = max(5, *(len(place(report, row.issue.page, row.issue.start)) for row in rows))
     room = width - no - where - 4 * _GAP - (key + _GAP if key else 0)
     read = _share(room, 0.25, (_reading(report, row.issue) for row in rows))
-    why = _share(room, 0.36, (text for row in rows for text in (row.issue.message, row.reason)))
-    return _Widths(no=no, place=where, quote=room - read - why, read=read, why=why, key=key)
+    whys = _share(
+        room, 0.36, (text for row in rows for text in (why(report, row.issue), row.reason))
+    )
+    return _Widths(no=no, place=where, quote=room - read - whys, read=read, why=whys, key=key)
 
 
 def _share(room: int, part: float, cells: Iterator[str]) -> int:

@@ -19,7 +19,7 @@ from proofkit.drafts.summary import Summary
 from proofkit.reports.drafts.csv_drafts import as_csv
 from proofkit.reports.drafts.json_drafts import as_json
 from proofkit.reports.drafts.plain import as_plain
-from proofkit.reports.drafts.setting import against_last, ago, days_between, progress
+from proofkit.reports.drafts.setting import days_between, progress
 from proofkit.reports.terminal.drafts import show_drafts
 from tests.drafts.goat_drafts import SLIPS, draft
 
@@ -114,25 +114,6 @@ def test_of_many_drafts_the_newest_are_shown(goats: tuple[Summary, ...]) -> None
     name = "Still open, no. 49 to 100: "
     assert strip.startswith(name)
     assert len(strip) - len(name) == 52
-
-
-def test_how_a_draft_stands_against_the_last(goats: tuple[Summary, ...]) -> None:
-    assert against_last(goats[0], goats[1]) == (
-        "Since draft 1 (3 days before): errors 6 → 4: 2 fixed, 4 still there; queries 1 → 1"
-    )
-    assert against_last(goats[2], goats[3]) == (
-        "Since draft 3 (26 days before): errors 3 → 3: 1 fixed, 1 back again, 2 still there; queries 0 → 0"
-    )
-
-
-@pytest.mark.parametrize(
-    ("hours", "words"),
-    [(0, "the same day"), (5, "the same day"), (25, "the day before"), (49, "2 days before")],
-)
-def test_how_long_before(hours: int, words: str) -> None:
-    after = datetime(2026, 11, 25, 10, tzinfo=UTC)
-    before = datetime.fromtimestamp(after.timestamp() - 3600 * hours, UTC)
-    assert ago(before, after) == words
 
 
 def test_days_are_counted_by_the_calendar() -> None:
