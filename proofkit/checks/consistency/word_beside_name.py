@@ -67,7 +67,7 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
             fewer[0],
             check=NAME,
             tier=Tier.ERROR if len(more) >= 2 * len(fewer) else Tier.QUERY,
-            message=f"beside this name the book elsewhere has {better} ({len(more)} {'time' if len(more) == 1 else 'times'})",
+            message=f"beside this name the book elsewhere has {better} ({'once' if len(more) == 1 else f'{len(more)} times'})",
             suggestions=(better,),
             confidence=0.75,
             related=fewer[1:],
