@@ -22,6 +22,7 @@ from proofkit.reports.drafts.plain import as_plain
 from proofkit.reports.drafts.setting import days_between, progress
 from proofkit.reports.terminal.drafts import show_drafts
 from tests.drafts.goat_drafts import SLIPS, draft
+from tests.reports.goat import SPREADS
 
 STORY = (
     (0, (), "goat.docx"),
@@ -132,7 +133,7 @@ def test_progress_towards_handing_over(tmp_path: Path, goats: tuple[Summary, ...
     assert progress(summaries(ledger)) == (
         "No errors, and every query answered, and 2 drafts without a new error. A human proofreader comes next."
     )
-    record(ledger, draft(*ALL, day=42, age_band="board", complete=False))
+    record(ledger, draft(*ALL, day=42, spreads=(*SPREADS, "The end."), complete=False))
     assert progress(summaries(ledger)).startswith("Before handing over: check again")
 
 
