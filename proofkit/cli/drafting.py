@@ -8,15 +8,19 @@ from pathlib import Path
 
 from proofkit.cli.drafts import DraftsFormat
 from proofkit.cli.guard import Exit
+from proofkit.drafts.changes import changes_between
 from proofkit.drafts.exchange import exported, import_into
-from proofkit.drafts.ledger import summaries
+from proofkit.drafts.ledger import draft_numbered, summaries
 from proofkit.drafts.ledger_file import LEDGER
+from proofkit.drafts.matching import compared_with_last
 from proofkit.drafts.summary import Summary
 from proofkit.own_file import FILE_NAME
 from proofkit.problem import Unusable
+from proofkit.reports.drafts.comparing import as_plain as as_comparison
 from proofkit.reports.drafts.csv_drafts import as_csv
 from proofkit.reports.drafts.json_drafts import as_json
 from proofkit.reports.drafts.plain import as_plain
+from proofkit.reports.drafts.setting import day
 from proofkit.reports.phrases import counted, quoted
 from proofkit.reports.writing import check_target, write_report
 
@@ -46,6 +50,42 @@ def hand_over(where: Path, format_: DraftsFormat | None, output: Path | None) ->
         sys.stdout.buffer.write(_content(drafts, format_))
         sys.stdout.buffer.flush()
     return Exit.CLEAN
+
+
+def compare_drafts(a: str, b: str, book: Path) -> Exit:
+    """Tell what is different between two drafts, the earlier one first.
+
+    Raises Unusable where one is not in the ledger.
+    """
+    ledger = _ledger(book)
+    drafts = summaries(ledger)
+    numbers = sorted({named(drafts, a), named(drafts, b)})
+    if len(numbers) == 1:
+        raise Unusable(
+            f"“{a}” and “{b}” are one and the same, draft {numbers[0]}. Name two drafts."
+        )
+    was, now = (draft_numbered(ledger, number) for number in numbers)
+    if was is None or now is None:
+        raise Unusable(f"The drafts {numbers[0]} and {numbers[1]} are no longer in {ledger}.")
+    found = compared_with_last(was, now)
+    print(as_comparison(was, now, changes_between(was, now), found), end="", flush=True)
+    return Exit.CLEAN
+
+
+def named(drafts: Sequence[Summary], asked: str) -> int:
+    """The number of the draft that is meant: by its number, its day (the last one of it) or its file.
+
+    Raises Unusable where none is.
+    """
+    wanted = asked.strip().removeprefix("#")
+    for draft in reversed(drafts):
+        names = (str(draft.number), day(draft.date), draft.file, Path(draft.file).name)
+        if wanted in names or Path(wanted).name == Path(draft.file).name:
+            return draft.number
+    there = f"There are 1 to {len(drafts)}" if drafts else "There are none yet"
+    raise Unusable(
+        f"No draft has the number, the date or the file “{asked}”. {there}: proofkit drafts lists them."
+    )
 
 
 def export_to(file: Path, book: Path) -> Exit:

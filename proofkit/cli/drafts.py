@@ -20,6 +20,7 @@ proofkit.db, in that folder and nowhere else.
 
 \b
     proofkit drafts [MANUSCRIPT|FOLDER]   the drafts, a row each; without either, those of this folder
+    proofkit drafts compare A B           what is different between two drafts
     proofkit drafts export FILE           all of it as one JSON file
     proofkit drafts import FILE           bring in what was exported, or another proofkit.db
 """
@@ -70,6 +71,21 @@ def list_(
     from proofkit.cli.drafting import hand_over  # noqa: PLC0415 - help must not wait
 
     return hand_over(where, format_, output)
+
+
+@app.command("compare")
+@guarded
+def compare(
+    a: Annotated[
+        str, typer.Argument(metavar="A", help="A draft: its number, its date or its file.")
+    ],
+    b: Annotated[str, typer.Argument(metavar="B", help="Another one.")],
+    book: _Book = Path(),
+) -> Exit:
+    """Tell which pages changed from one draft to another, word by word, and what came with it."""
+    from proofkit.cli.drafting import compare_drafts  # noqa: PLC0415 - as above
+
+    return compare_drafts(a, b, book)
 
 
 @app.command("export")

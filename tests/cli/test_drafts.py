@@ -11,6 +11,7 @@ from typer.testing import CliRunner, Result
 from proofkit.cli.main import app
 from proofkit.drafts.ledger import record, summaries
 from tests.drafts.goat_drafts import draft
+from tests.reports.goat import SPREADS
 
 
 @pytest.fixture
@@ -95,3 +96,51 @@ def test_a_damaged_ledger_is_said_and_left_for_the_next_check(folder: Path) -> N
 def test_help_names_the_commands() -> None:
     told = run("--help").stdout
     assert all(word in told for word in ("export", "import", "proofkit.db"))
+
+
+def test_two_drafts_are_compared_by_number_date_or_file(folder: Path) -> None:
+    told = {
+        run("compare", *named).stdout
+        for named in (
+            ("1", "2"),
+            ("2", "1"),
+            ("2026-09-01", "2026-09-02"),
+            ("Goat v1.docx", "goat v2.docx"),
+            (folder / "Goat v1.docx", "2"),
+        )
+    }
+    assert len(told) == 1
+    assert told.pop().splitlines() == [
+        "The Lighthouse Goat: draft 1 (2026-09-01) and draft 2 (2026-09-02)",
+        "Words 196 → 195, errors 6 → 5, queries 1 → 1",
+        "1 spread changed",
+        "",
+        "spread 2",
+        "  cut ›the‹ (… Mr Brannock climbed the | ninety-nine steps to light …)",
+        "",
+        "No longer in draft 2",
+        "  fixed: spread 2, ›the the‹, read the",
+    ]
+
+
+def test_what_came_with_a_change_is_told_from_what_did_not(folder: Path) -> None:
+    more = (*SPREADS[:2], "Clip-clop. " + SPREADS[3], *SPREADS[4:], "Nell saw a a ship.")
+    record(folder / "proofkit.db", draft("the the", day=2, spreads=more))
+    lines = run("compare", "2", "3").stdout.splitlines()
+    assert "spread 10: put in" in lines
+    assert "spread 3: taken out" in " ".join(lines)
+    assert "  gone with the text: spread 3, ›bucket .‹, read bucket." in lines
+
+
+@pytest.mark.parametrize(
+    ("asked", "said"), [(("1", "7"), "No draft has"), (("1", "Goat v1.docx"), "one and the same")]
+)
+def test_what_can_not_be_compared_is_said(folder: Path, asked: tuple[str, str], said: str) -> None:
+    result = run("compare", *asked)
+    assert result.exit_code == 2
+    assert said in result.stderr
+
+
+def test_a_text_that_is_the_same_in_both_is_said_to_be(folder: Path) -> None:
+    record(folder / "proofkit.db", draft("the the", day=2, age_band="board"))
+    assert "The text is the same in both." in run("compare", "2", "3").stdout
