@@ -1,8 +1,8 @@
 """The lines that leave the metre of their poem, and how.
 
 A line stumbles where it costs the reader clearly more than the poem's lines do as a rule. What is wrong
-is told by trying: if it goes well with other beats, it is short or long; if one word of two syllables
-or more has its stress off the beat, that word trips; else too many syllables crowd between two beats.
+is told by trying: if it has the right number of syllables and a word that would be turned about (ALone),
+that word trips; if it goes well with other beats, it is short or long; else it does not fall in at all.
 """
 
 from __future__ import annotations
@@ -12,8 +12,8 @@ from collections.abc import Sequence
 from proofkit.book import Span
 from proofkit.reading.verse.layout import Set
 from proofkit.reading.verse.metre import Fit, LineFits, Scanned
-from proofkit.reading.verse.poem import Stumble, StumbleKind
-from proofkit.reading.verse.syllables import PRIMARY, Word
+from proofkit.reading.verse.poem import Foot, Stumble, StumbleKind
+from proofkit.reading.verse.syllables import PRIMARY, WEAK, Word
 
 FEWEST_LINES = 12
 MOST = 0.125  # of a poem's lines; where more stumble, that is not its metre
@@ -28,6 +28,14 @@ _FEWEST_ALIKE = 4
 _RARE = 1.0  # for each foot of another length, in a poem that has next to none
 _RARELY = 0.15  # of the poem's feet; where so many are odd nobody minds one more
 _UNREADABLE = 6.0
+# Off syllables before the first beat, as the foot has them.
+_LEADS = {
+    Foot.IAMBIC: 1,
+    Foot.TROCHAIC: 0,
+    Foot.ANAPAESTIC: 2,
+    Foot.DACTYLIC: 0,
+    Foot.AMPHIBRACHIC: 1,
+}
 
 
 def stumbles(
@@ -48,7 +56,7 @@ def stumbles(
         trouble = _trouble(poem, at) + _strangeness(_outside(counts[at], others))
         troubles.append(trouble + rarity * odd[at])
     return tuple(
-        _stumble(lines[at], words[at], poem.fits[at], poem.expected[at], surprise)
+        _stumble(lines[at], words[at], poem.fits[at], poem.metre.foot, poem.expected[at], surprise)
         if (surprise := _surprise(troubles, at))
         else None
         for at in range(len(lines))
@@ -107,34 +115,54 @@ def _strangeness(outside: int) -> float:
 
 
 def _stumble(
-    line: Set, words: Sequence[Word], fits: LineFits, expected: int, surprise: float
+    line: Set,
+    words: Sequence[Word],
+    fits: LineFits,
+    foot: Foot,
+    expected: int,
+    surprise: float,
 ) -> Stumble:
-    here = fits.get(expected)
-    cost = here.cost if here else _UNREADABLE
     natural = min(fits, key=lambda beats: fits[beats].cost, default=0)
-    if natural and natural != expected and fits[natural].cost <= cost - _BETTER:
+    tripping = _tripping(words, foot, expected)
+    span = line.span
+    if tripping:
+        kind, natural = StumbleKind.STRESS, expected
+        span = _word_span(line, tripping)
+    elif natural != expected and _saves(fits, natural, expected):
         kind = StumbleKind.SHORT if natural < expected else StumbleKind.LONG
-        span = line.span
     else:
-        tripping = _tripping(words, here.pattern) if here else None
-        kind = StumbleKind.STRESS if tripping else StumbleKind.CROWDED
-        span = _word_span(line, tripping) if tripping else line.span
-        natural = expected
+        kind, natural = StumbleKind.CROWDED, expected
     return Stumble(
         kind=kind, span=span, beats=natural, expected=expected, surprise=round(surprise, 2)
     )
 
 
-def _tripping(words: Sequence[Word], pattern: str) -> Word | None:
-    """The word whose stressed syllable is off the beat, if the pattern can be laid under the words."""
+def _saves(fits: LineFits, natural: int, expected: int) -> bool:
+    cost = fits[expected].cost if expected in fits else _UNREADABLE
+    return natural in fits and fits[natural].cost <= cost - _BETTER
+
+
+def _tripping(words: Sequence[Word], foot: Foot, beats: int) -> Word | None:
+    """The word that is turned about, where the line has the syllables that the metre wants of it."""
+    pattern = _regular(foot, beats, sum(len(word.readings[0].syllables) for word in words))
     for word, own in _laid(words, pattern):
-        for reading in word.readings:
-            if len(reading.syllables) == len(own) and any(
-                kind == PRIMARY and mark == "x"
-                for kind, mark in zip(reading.syllables, own, strict=True)
-            ):
-                return word
+        turned = zip(word.readings[0].syllables, own, strict=False)
+        if len(own) == len(word.readings[0].syllables) and {
+            PRIMARY + "x",
+            WEAK + "/",
+        } <= {kind + mark for kind, mark in turned}:
+            return word
     return None
+
+
+def _regular(foot: Foot, beats: int, syllables: int) -> str:
+    """The pattern of so many beats and syllables without any licence; "" where there is none."""
+    size = foot.syllables
+    for lead in sorted(range(size), key=lambda lead: abs(lead - _LEADS[foot])):
+        trail = syllables - lead - (beats - 1) * size - 1
+        if 0 <= trail < size:
+            return "x" * lead + ("/" + "x" * (size - 1)) * (beats - 1) + "/" + "x" * trail
+    return ""
 
 
 def _laid(words: Sequence[Word], pattern: str) -> list[tuple[Word, str]]:
