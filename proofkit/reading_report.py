@@ -17,6 +17,7 @@ from proofkit.reading.measure import BookReading, Measures, PageReading, SpreadR
 from proofkit.reading.pace import Pace, pace_of, seconds_aloud
 from proofkit.reading.phonics import Decodable
 from proofkit.reading.places import book_places, spread_places
+from proofkit.reading.rhythm.place import RhythmPlace
 from proofkit.reading.verse.poem import Verse
 from proofkit.reading.words_beyond import HardWord
 from proofkit.settings import USUAL_PACE, English
@@ -76,6 +77,7 @@ class ReadingReport:
     ``extents``     how the text fits books of 24, 32 and 40 pages
     ``words_beyond``  the words beyond the band, those that are no gift first
     ``phonics``     for a child who reads alone: how much of the text can be sounded out; else None
+    ``rhythm``      where a voice may stumble over the prose
     ``verse``       None where the book is prose
     ``remarks``     sentences that the author should know
     """
@@ -96,6 +98,7 @@ class ReadingReport:
     extents: tuple[Extent, ...]
     words_beyond: tuple[HardWord, ...] = ()
     phonics: Decodable | None = None
+    rhythm: tuple[RhythmPlace, ...] = ()
     verse: Verse | None = None
     remarks: tuple[str, ...] = ()
 
@@ -114,6 +117,7 @@ def reading_report_of(  # noqa: PLR0913 - a report is made of that many things
     words_a_minute: int = USUAL_PACE,
     words_beyond: Sequence[HardWord] = (),
     phonics: Decodable | None = None,
+    rhythm: Sequence[RhythmPlace] = (),
     verse: Verse | None = None,
     remarks: Sequence[str] = (),
 ) -> ReadingReport:
@@ -143,6 +147,7 @@ def reading_report_of(  # noqa: PLR0913 - a report is made of that many things
         extents=extents_of(reading.words, _spreads_taken(book), band),
         words_beyond=tuple(words_beyond),
         phonics=phonics,
+        rhythm=tuple(rhythm),
         verse=verse,
         remarks=(*book.remarks, *remarks),
     )

@@ -20,6 +20,8 @@ from proofkit.progress import Progress, silent
 from proofkit.reading.bands import band_named
 from proofkit.reading.measure import BookReading, measure
 from proofkit.reading.phonics import Decodable, decodable, phase_for
+from proofkit.reading.rhythm.find import rhythm_of
+from proofkit.reading.rhythm.place import RhythmPlace
 from proofkit.reading.verse.find import verse_of
 from proofkit.reading.verse.poem import Verse
 from proofkit.reading.words_beyond import HardWord, words_beyond
@@ -53,6 +55,7 @@ class _Found:
     reading: BookReading
     words_beyond: tuple[HardWord, ...]
     phonics: Decodable | None
+    rhythm: tuple[RhythmPlace, ...]
     verse: Verse | None
 
 
@@ -137,6 +140,7 @@ def _measured(task: _Task, analysis: Analysis) -> _Found:
         reading=measure(book, analysis.vocabulary),
         words_beyond=words_beyond(book, analysis, band),
         phonics=decodable(book, phase) if phase else None,
+        rhythm=rhythm_of(book, analysis),
         verse=verse_of(book, analysis.english),
     )
 
@@ -151,6 +155,7 @@ def _report(task: _Task, found: _Found, notices: Sequence[Notice]) -> ReadingRep
         words_a_minute=settings.words_a_minute,
         words_beyond=found.words_beyond,
         phonics=found.phonics,
+        rhythm=found.rhythm,
         verse=found.verse,
         remarks=[notice.text for notice in notices],
     )

@@ -65,7 +65,7 @@ def _about_its_sentences(
         )
     elif places.get("mean_sentence") is Place.WELL_ABOVE and measures.words >= _FEWEST_WORDS:
         yield (
-            f"{measures.mean_sentence:.0f} words a sentence, where {band.plural} have "
+            f"{measures.mean_sentence:.1f} words a sentence, where {band.plural} have "
             f"{band.mean_sentence.most} at most"
         )
 

@@ -12,7 +12,7 @@ from collections import Counter
 from collections.abc import Sequence
 
 from proofkit.book import Book
-from proofkit.reading.verse.layout import Block, blocks_in_lines, single_lines
+from proofkit.reading.verse.layout import Block, blocks_in_lines, rejoined_lines, single_lines
 from proofkit.reading.verse.poem import RhymeKind, Verse
 from proofkit.reading.verse.read_poem import read_poem, rhymes_of
 from proofkit.reading.verse.refrains import odd_refrains
@@ -22,6 +22,7 @@ from proofkit.settings import English
 
 RHYMING = 0.4
 _FEWEST_LINES = 4
+_LONGEST_PICTURE_BOOK = 3000  # words
 _WHOLE = 0.6  # of the story's words
 
 
@@ -50,6 +51,18 @@ def _across_pages(book: Book, english: English) -> Verse | None:
         kinds = [rhymes_of(block, english) for block in blocks]
         if len(lines) >= 2 * _FEWEST_LINES and _share(kinds, len(lines)) >= RHYMING:
             return _read(book, blocks, english)
+    return _run_together(book, english)
+
+
+def _run_together(book: Book, english: English) -> Verse | None:
+    """Verse whose line ends were lost: a picture book's sentences rhyme at their ends all through."""
+    if book.words > _LONGEST_PICTURE_BOOK:
+        return None
+    blocks = rejoined_lines(book)
+    lines = sum(map(len, blocks))
+    kinds = [rhymes_of(block, english) for block in blocks]
+    if lines >= 2 * _FEWEST_LINES and _share(kinds, lines) >= RHYMING:
+        return _read(book, blocks, english)
     return None
 
 

@@ -1,7 +1,9 @@
 """Which parts of a book are set in lines as verse is.
 
 An author sets verse in one of two ways: lines broken inside a paragraph, or a short paragraph a line.
-A paragraph of two lines or more is a stanza; so is a run of short paragraphs on one page.
+A paragraph of two lines or more is a stanza; so is a run of short paragraphs on one page. On the way
+through a file the line ends may have been lost; then a line ends where a stop or a comma stands before
+a capital.
 """
 
 from __future__ import annotations
@@ -14,6 +16,7 @@ from itertools import groupby
 from proofkit.book import Book, Page, Role, Span
 
 LONGEST_LINE = 75  # characters; a hexameter has 60 to 70
+_PIECE = re.compile(r"\S(?:.|\n)*?(?:[,.;:!?—…][”’\"')]*(?=\s+[“‘\"'(]*[A-Z])|(?=\s*$|\n\n|\Z))")
 _LETTERS = re.compile(r"[^\W\d_]")
 
 
@@ -39,6 +42,27 @@ def single_lines(book: Book) -> tuple[Set, ...]:
     if any(len(row) > 2 or any(len(line.text) > LONGEST_LINE for line in row) for row in rows):
         return ()
     return tuple(line for row in rows for line in row)
+
+
+def rejoined_lines(book: Book) -> tuple[Block, ...]:
+    """For each page the lines that it would have if its verse had been run together."""
+    blocks = []
+    for page in book.story_pages:
+        lines = [
+            line
+            for paragraph in page.paragraphs
+            if paragraph.role is Role.STORY
+            for line in _pieces(page, paragraph.start, paragraph.end)
+        ]
+        if len(lines) > 1 and all(len(line.text) <= LONGEST_LINE for line in lines):
+            blocks.append(tuple(lines))
+    return tuple(blocks)
+
+
+def _pieces(page: Page, start: int, end: int) -> Iterator[Set]:
+    for match in _PIECE.finditer(page.prose, start, end):
+        if _LETTERS.search(match.group()):
+            yield Set(span=page.span(*match.span()), text=match.group())
 
 
 def _of_page(page: Page) -> Iterator[Block]:

@@ -49,6 +49,7 @@ def _object(report: ReadingReport) -> dict[str, object]:
         "extents": report.extents,
         "words_beyond": report.words_beyond,
         "phonics": _phonics(report.phonics),
+        "rhythm": report.rhythm,
         "verse": report.verse,
         "remarks": report.remarks,
     }

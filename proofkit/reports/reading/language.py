@@ -47,8 +47,19 @@ def sentences_on_language(report: ReadingReport) -> Iterator[str]:
         yield f"Hard, but a gift: {_some(gifts, _MOST_GIFTS)}."
     if report.phonics:
         yield _phonics(report.phonics)
+    yield from rhythm_sentences(report)
     if report.verse:
         yield _verse(report, report.verse)
+
+
+def rhythm_sentences(report: ReadingReport) -> Iterator[str]:
+    """Where a voice may stumble, and over which words; for the author's ear to judge."""
+    prose = {page.number: page.prose for page in report.pages}
+    for place in report.rhythm:
+        words = [prose[span.page][span.start : span.end] for span in place.words]
+        spot = where(report, [place.span.page])
+        heard = ", ".join(f"“{word}”" for word in words)
+        yield f"Read {f'{spot} ' if spot else ''}aloud: {place.kind} ({heard})."
 
 
 def where(report: ReadingReport, pages: Iterable[int]) -> str:

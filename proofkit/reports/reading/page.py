@@ -20,6 +20,7 @@ from proofkit.reading_report import ReadingReport
 from proofkit.reports.phrases import counted
 from proofkit.reports.reading import setting
 from proofkit.reports.reading.charts import VIEW_BOX
+from proofkit.reports.reading.language import rhythm_sentences
 from proofkit.reports.reading.leaves import leaf_of_page, leaves_of
 from proofkit.reports.reading.score import Score, grade_of, score_of
 from proofkit.reports.reading.verse_setting import about_verse, stanzas
@@ -49,6 +50,7 @@ def as_html(report: ReadingReport) -> str:
             verdict=_verdict(report, len(pressing)),
             hard=[word for word in report.words_beyond if not word.gift],
             gifts=[word for word in report.words_beyond if word.gift],
+            spoken=list(rhythm_sentences(report)),
             about_verse=about_verse,
             stanzas=verse,
             remarked=sum(stanza.remarks for stanza in verse),

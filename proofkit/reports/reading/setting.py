@@ -174,6 +174,8 @@ def grade_sentences(report: ReadingReport) -> Iterator[str]:
         yield "A book of fewer than 100 words has no grade: no formula can tell from so few."
     if len(graded) > 1 and any(step.run for step in graded):
         low, high = min(graded, key=_grade), max(graded, key=_grade)
+        if f"{_grade(low):.1f}" == f"{_grade(high):.1f}":
+            return
         yield (
             f"Grade by runs: from {_grade(low):.1f} ({_run_or_own(report, low)}) to {_grade(high):.1f} "
             f"({_run_or_own(report, high)}). A {unit(report)} under 100 words has the grade of the smallest run "

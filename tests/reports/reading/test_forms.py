@@ -5,16 +5,20 @@ from __future__ import annotations
 import csv
 import io
 import json
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
 from jsonschema import Draft202012Validator  # type: ignore[import-untyped]  # has no types
 
 import proofkit.reports.reading
+from proofkit.book import Span
 from proofkit.cli.screen import sheet
+from proofkit.reading.rhythm.place import RhythmPlace, Stumble
 from proofkit.reading_report import ReadingReport
 from proofkit.reports.reading.csv_reading import COLUMNS, as_csv
 from proofkit.reports.reading.json_reading import as_json, as_json_array
+from proofkit.reports.reading.language import rhythm_sentences
 from proofkit.reports.reading.plain import as_plain
 from proofkit.reports.terminal.reading_table import show_reading
 from tests.reports.reading.heron import LINE, VERSE, book, report
@@ -131,3 +135,11 @@ def test_where_the_terminal_has_no_blocks_bars_are_plain() -> None:
     ]
     assert len(bars) == 1
     assert bars[0].count("|") == 2
+
+
+def test_where_a_voice_may_stumble_is_said_with_its_words() -> None:
+    of = book("She sells sea shells.", LINE * 3)
+    words = tuple(Span(page=1, start=at, end=at + 3) for at in (0, 10))
+    place = RhythmPlace(kind=Stumble.TWISTER, span=Span(page=1, start=0, end=20), words=words)
+    spoken = list(rhythm_sentences(replace(report(of), rhythm=(place,))))
+    assert spoken == ["Read spread 1 aloud: a run that twists the tongue (“She”, “sea”)."]
