@@ -11,10 +11,11 @@ from proofkit.drafts.draft import Draft, DraftIssue, draft_of
 from proofkit.drafts.keeping import keep
 from proofkit.drafts.ledger import Recorded
 from proofkit.drafts.ledger_file import ledger_of
+from proofkit.drafts.summary import days_between
 from proofkit.pipeline import Outcome
 from proofkit.problem import Notice
 from proofkit.report import Report, SinceLast
-from proofkit.reports.drafts.setting import days_between
+from proofkit.reports.drafts.eyes import sentences_on_eyes
 from proofkit.settings import Settings
 
 _FIRST = (
@@ -34,10 +35,12 @@ def recorded(outcome: Outcome) -> Report | None:
         return report
     kept = keep(ledger, lambda: _draft(outcome, report))
     begun = kept.recorded and kept.recorded.is_new and kept.recorded.last is None
-    first = (Notice(text=_FIRST.format(ledger.name)),) if begun else ()
+    said = [_FIRST.format(ledger.name)] if begun else []
+    if kept.eyes:
+        said += sentences_on_eyes(kept.eyes, report)
     return replace(
         report,
-        notices=(*report.notices, *first, *kept.notices),
+        notices=(*(Notice(text=text) for text in said), *report.notices, *kept.notices),
         since_last=_since(kept.recorded) if kept.recorded else None,
     )
 

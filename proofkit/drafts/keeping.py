@@ -8,16 +8,22 @@ from datetime import date
 from pathlib import Path
 
 from proofkit.drafts.draft import Draft
+from proofkit.drafts.fresh_eyes import FreshEyes, fresh_eyes
 from proofkit.drafts.ledger import Recorded, record
+from proofkit.drafts.summary import days_between
 from proofkit.drafts.trouble import Damaged, copies_beside, set_aside
 from proofkit.problem import Notice, Unusable
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Kept:
-    """What became of a draft: as recorded, or None, and what the author should know of the ledger."""
+    """What became of a draft: as recorded, or None, and what the author should know of the ledger.
+
+    ``eyes`` says how a draft that was added now is to be looked at; None for any other, and for the first.
+    """
 
     recorded: Recorded | None
+    eyes: FreshEyes | None = None
     notices: tuple[Notice, ...] = ()
 
 
@@ -27,7 +33,7 @@ def keep(file: Path, make: Callable[[], Draft]) -> Kept:
     It raises nothing: a check must hand over its report, whatever becomes of its ledger.
     """
     notices = []
-    recorded = None
+    recorded = eyes = None
     try:
         draft = make()
         before = _identity(file)
@@ -36,11 +42,14 @@ def keep(file: Path, make: Callable[[], Draft]) -> Kept:
         except Damaged:
             notices += _begun_anew(file, before, draft.date.date())
             recorded = record(file, draft)
+        if recorded.is_new and recorded.last:
+            days = days_between(recorded.last.date, recorded.draft.date)
+            eyes = fresh_eyes(file, recorded.draft.number, recorded.last.number, days)
     except Unusable as problem:
         notices.append(Notice(text=f"{problem} This draft was not recorded."))
     except Exception as fault:  # noqa: BLE001 - a mistake of ours here must not cost the author the report
         notices.append(Notice(text=_own_fault(file, fault)))
-    return Kept(recorded=recorded, notices=(*notices, *_about_copies(file)))
+    return Kept(recorded=recorded, eyes=eyes, notices=(*notices, *_about_copies(file)))
 
 
 def _begun_anew(file: Path, before: object, today: date) -> list[Notice]:

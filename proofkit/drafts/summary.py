@@ -47,6 +47,11 @@ class Summary:
         return 1000 * (self.errors + self.queries) / self.words if self.words else 0.0
 
 
+def days_between(before: datetime, after: datetime) -> int:
+    """How many days lie between two moments, by the calendar of the later one."""
+    return (after.date() - before.astimezone(after.tzinfo).date()).days
+
+
 def summaries_in(base: sqlite3.Connection, number: int | None = None) -> tuple[Summary, ...]:
     """All drafts in a ledger, in their order, or the one of that number."""
     only = (1, number) if number else (0, 0)

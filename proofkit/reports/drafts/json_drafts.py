@@ -8,8 +8,8 @@ from dataclasses import dataclass
 import msgspec
 
 from proofkit.drafts.status import Counts
-from proofkit.drafts.summary import Summary
-from proofkit.reports.drafts.setting import days_between, drafts_without_new_error, title
+from proofkit.drafts.summary import Summary, days_between
+from proofkit.reports.drafts.setting import drafts_without_new_error, title
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from datetime import datetime
 from pathlib import PurePath
 
-from proofkit.drafts.summary import Summary
+from proofkit.drafts.summary import Summary, days_between
 from proofkit.reports.fault import one_line
 from proofkit.reports.phrases import counted
 
@@ -104,11 +104,6 @@ def drafts_without_new_error(drafts: Sequence[Summary]) -> int:
 def day(date: datetime) -> str:
     """A day as 2026-11-25: it sorts, and is the same in both Englishes."""
     return date.date().isoformat()
-
-
-def days_between(before: datetime, after: datetime) -> int:
-    """How many days lie between two moments, by the calendar of the later one."""
-    return (after.date() - before.astimezone(after.tzinfo).date()).days
 
 
 def _found(draft: Summary) -> str:

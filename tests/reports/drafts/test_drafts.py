@@ -15,11 +15,11 @@ from jsonschema import Draft202012Validator  # type: ignore[import-untyped]  # h
 
 from proofkit.cli.screen import sheet
 from proofkit.drafts.ledger import record, summaries
-from proofkit.drafts.summary import Summary
+from proofkit.drafts.summary import Summary, days_between
 from proofkit.reports.drafts.csv_drafts import as_csv
 from proofkit.reports.drafts.json_drafts import as_json
 from proofkit.reports.drafts.plain import as_plain
-from proofkit.reports.drafts.setting import days_between, progress
+from proofkit.reports.drafts.setting import progress
 from proofkit.reports.terminal.drafts import show_drafts
 from tests.drafts.goat_drafts import SLIPS, draft
 from tests.reports.goat import SPREADS
