@@ -3,13 +3,15 @@
 A book is verse, or has verse in it, where stanzas are set in lines and their lines rhyme: a lucky rhyme
 among lines of dialogue is no poem. So at least RHYMING of the lines must rhyme perfectly with another
 line nearby that ends in another word. Unrhymed prose is never scanned, unless the author says that the
-book is verse.
+book is verse. Verse whose line ends were lost on the way is found by its rhymes; since its lines are a
+guess, no line and no rhyme of it is doubted.
 """
 
 from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
+from dataclasses import replace
 
 from proofkit.book import Book
 from proofkit.reading.verse.layout import Block, blocks_in_lines, rejoined_lines, single_lines
@@ -62,8 +64,17 @@ def _run_together(book: Book, english: English) -> Verse | None:
     lines = sum(map(len, blocks))
     kinds = [rhymes_of(block, english) for block in blocks]
     if lines >= 2 * _FEWEST_LINES and _share(kinds, lines) >= RHYMING:
-        return _read(book, blocks, english)
+        return _unjudged(_read(book, blocks, english))
     return None
+
+
+def _unjudged(verse: Verse) -> Verse:
+    """The verse without what may only seem wrong because a line end was missed."""
+    stanzas = (
+        replace(stanza, lines=tuple(replace(line, stumble=None) for line in stanza.lines))
+        for stanza in verse.stanzas
+    )
+    return replace(verse, stanzas=tuple(stanzas), failed_rhymes=())
 
 
 def _verse_only(blocks: Sequence[Block], rhymes: Sequence[bool]) -> tuple[Block, ...]:

@@ -16,7 +16,17 @@ from itertools import groupby
 from proofkit.book import Book, Page, Role, Span
 
 LONGEST_LINE = 75  # characters; a hexameter has 60 to 70
-_PIECE = re.compile(r"\S(?:.|\n)*?(?:[,.;:!?—…][”’\"')]*(?=\s+[“‘\"'(]*[A-Z])|(?=\s*$|\n\n|\Z))")
+_LINE_OPENERS = (
+    "The|An?|And|But|Or|So|When|If|In|On|At|To|Of|For|With|From|By|As|His|Her|Their|My|Your|Our|Where|"
+    "While|Which|Who|Until|Till|Because|Not|No|All|Was|Is|He|She|It|They|We|That|This|Then|There|Up|"
+    "Down|Over|Like|How|What"
+)
+_PIECE = re.compile(
+    r"\S(?:.|\n)*?(?:"
+    r"[,.;:!?—…][”’\"')]*(?=\s+[“‘\"'(]*[A-Z])"  # a stop or a comma, then a capital
+    rf"|[a-z](?=\s+(?:{_LINE_OPENERS})\s)"  # no mark at all, then a word that has no capital inside a line
+    r"|(?=\s*$|\n\n|\Z))"
+)
 _LETTERS = re.compile(r"[^\W\d_]")
 
 

@@ -63,6 +63,16 @@ def test_two_lines_a_page_rhyme_across_the_pages() -> None:
     assert found.stanzas[0].scheme == "ABCB"
 
 
+def test_verse_run_together_is_found_and_not_doubted() -> None:
+    pages = [page.replace("\n", " ") for page in OTTER]
+    pages[1] = pages[1].replace("wooden flute", "drum")
+    found = verse(*pages)
+    assert found.whole
+    assert [len(stanza.lines) for stanza in found.stanzas] == [4, 4, 4]
+    assert not found.stumbles
+    assert not found.failed_rhymes
+
+
 def test_prose_and_dialogue_are_no_verse() -> None:
     prose = "Mum opened the door. The hall was dark, and something went bump upstairs."
     assert verse_of(book_of(prose, DIALOGUE), English.BRITISH) is None
