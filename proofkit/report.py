@@ -91,8 +91,8 @@ class SinceLast:
     ``days``                days between them, by the calendar
     ``errors``, ``queries``  those open in the last draft
     ``fixed`` to ``still_there``  what became of the errors: those of the last draft that were mended, went
-        with their sentence, or are not raised any more; those of this draft that are new, had gone
-        before, or were there already
+        with their sentence, are not raised any more, or are let stand now; those of this draft that are
+        new, had gone before, or were there already
     ``new_keys``, ``back_keys``  the keys of the issues, errors or queries, that are new or back again
     ``new_only``            whether the report's issues are just these
     """
@@ -105,6 +105,7 @@ class SinceLast:
     fixed: int
     gone_with_text: int
     no_longer_raised: int
+    let_stand: int
     new: int
     back_again: int
     still_there: int

@@ -79,6 +79,10 @@ def _since(recorded: Recorded) -> SinceLast | None:
     if recorded.last is None:
         return None
     now, last, errors = recorded.draft, recorded.last, recorded.draft.of_errors
+    # Of those let stand, the ones that still were errors to mend in the last draft.
+    left = last.errors - sum(
+        (errors.fixed, errors.gone_with_text, errors.no_longer_raised, errors.still_there)
+    )
     return SinceLast(
         draft=now.number,
         last=last.number,
@@ -88,6 +92,7 @@ def _since(recorded: Recorded) -> SinceLast | None:
         fixed=errors.fixed,
         gone_with_text=errors.gone_with_text,
         no_longer_raised=errors.no_longer_raised,
+        let_stand=max(0, min(left, errors.let_stand)),
         new=errors.new,
         back_again=errors.back_again,
         still_there=errors.still_there,

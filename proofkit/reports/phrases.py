@@ -19,6 +19,7 @@ _CHANGES = (
     ("fixed", "fixed"),
     ("gone_with_text", "gone with the text"),
     ("no_longer_raised", "no longer raised"),
+    ("let_stand", "let stand"),
     ("new", "new"),
     ("back_again", "back again"),
     ("still_there", "still there"),

@@ -15,6 +15,7 @@ from examples.make_examples import HERE, NAME
 from proofkit.cli.main import app
 from proofkit.drafts.ledger import summaries
 from proofkit.pipeline import Outcome
+from proofkit.rulings.ruling import Ruling
 from proofkit.settings import Settings
 from tests.drafts.goat_drafts import SLIPS, report_on
 
@@ -162,3 +163,21 @@ def test_a_manuscript_is_read_and_never_written(
     recorded = summaries(tmp_path / "proofkit.db")
     assert len(recorded) == 2  # one text in three formats, then a ruling
     assert recorded[1].counts.let_stand == 1
+
+
+def test_an_error_that_is_let_stand_now_is_said(
+    book: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    check(book / "goat.docx")
+
+    def ruled(paths: Sequence[Path], *_: object, **__: object) -> Iterator[Outcome]:
+        for path in paths:
+            rulings = (Ruling(at="proofkit.toml", check="grammar/its"),)
+            report = report_on("the the", file=str(path), let_stand="grammar/its")
+            yield Outcome(path=path, report=report, settings=Settings(), rulings=rulings)
+
+    monkeypatch.setattr("proofkit.cli.checking.check_manuscripts", ruled)
+    told = check(book / "goat v2.docx").stdout.splitlines()
+    line = "Since draft 1, the same day, errors 6 → 4: 1 fixed, 1 let stand, 4 still there"
+    assert line in told
+    assert line in check(book / "goat v2.docx").stdout.splitlines()
