@@ -66,6 +66,7 @@ def linked(old: Sequence[str], new: Sequence[str]) -> tuple[int, ...]:
     for length in _SCRAPS:
         links.link_runs(length, times=_TIMES)
         links.grow()
+    links.fill_gaps()
     return tuple(links.forth)
 
 
@@ -111,16 +112,17 @@ class _Links:
         """Link the words that the same other word has replaced all through, and read them as that word."""
         pairs = [pair for start, end in _gaps(self.forth) for pair in self._replaced(start, end)]
         often = Counter((self.old[our], self.new[their]) for our, their in pairs)
-        left = set(self.new)
+        here, before = set(self.new), set(self.old)
         renamed = {
-            before: after
-            for (before, after), times in often.items()
-            if times >= _OFTEN and before not in left
+            (old, new)
+            for (old, new), times in often.items()
+            if times >= _OFTEN and (old not in here or new not in before)
         }
         for our, their in pairs:
-            if renamed.get(self.old[our]) == self.new[their]:
+            if (self.old[our], self.new[their]) in renamed:
                 self._link(our, their)
-        self.old = [renamed.get(word, word) for word in self.old]
+        wholly = {old: new for old, new in renamed if old not in here}
+        self.old = [wholly.get(word, word) for word in self.old]
 
     def _replaced(self, start: int, end: int) -> Iterator[tuple[int, int]]:
         """Each word of a gap with its successor, where as many words stand in its place."""

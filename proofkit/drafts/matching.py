@@ -57,6 +57,7 @@ class _Match:
             (self._same_place, _check),
             (self._same_text, _quote),
             (self._same_surroundings, _check),
+            (self._only_one, _check_and_quote),
         ):
             left = {n: issue for n, issue in enumerate(last.issues) if n not in self._stays}
             self._stays |= self._paired(left, score, trait)
@@ -146,6 +147,15 @@ class _Match:
             return None
         return _likeness(_passages(self._last, ours), _passages(self._now, theirs))
 
+    def _only_one(self, old: int, new: int) -> float | None:
+        """By words that are nowhere else in either draft, and went here as they came there."""
+        ours, theirs = self._last.issues[old], self._now.issues[new]
+        every = (*self._last.issues, *self._now.issues)
+        times = sum((i.check, i.quote) == (ours.check, ours.quote) for i in every)
+        alone = times == 2 and any(map(str.isalpha, ours.quote))  # once in either draft
+        gone = not self._revision.still_stands(ours.span)
+        return 1.0 if alone and gone and self._revision.is_new(theirs.span) else None
+
     def _returned(self, old: int, new: int) -> float | None:
         """By the place where it was, or where that is gone by what stood around it."""
         gone, issue = self._past[old], self._now.issues[new]
@@ -215,6 +225,10 @@ def _passages(draft: Draft, issue: DraftIssue) -> tuple[Passage, ...]:
 
 def _check(issue: DraftIssue) -> str:
     return issue.check
+
+
+def _check_and_quote(issue: DraftIssue) -> str:
+    return f"{issue.check} {issue.quote}"
 
 
 def _quote(issue: DraftIssue) -> str:
