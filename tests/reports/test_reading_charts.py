@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from proofkit.reports.reading.charts import HEIGHT, VIEW_BOX, WIDTH, bars, level, line, share
+from proofkit.reports.html.charts import HEIGHT, VIEW_BOX, WIDTH, bars, level, line, share
 
 LEFT, TOP, _, _ = map(int, VIEW_BOX.split())
 GROUND = TOP + HEIGHT

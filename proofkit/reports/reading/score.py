@@ -11,7 +11,7 @@ from dataclasses import dataclass
 
 from proofkit.reading.bands import AgeBand, Figure, Place, band_named
 from proofkit.reading_report import ReadingReport, ReadSpread
-from proofkit.reports.reading.charts import Bar, Line, bars, level, line, share
+from proofkit.reports.html.charts import Bar, Line, bars, level, line, share
 from proofkit.reports.reading.setting import run_name, step_name, unit
 
 _HEADROOM = 1.2  # for the figure above the tallest bar

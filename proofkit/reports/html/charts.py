@@ -1,4 +1,4 @@
-"""The shapes of the page's charts: bars and a line, placed by a plotting library.
+"""The shapes of a page's charts: bars and a line, placed by a plotting library.
 
 pygal draws SVG and nothing else, in pure Python. Its own page furniture (styles, scripts, type) is left
 behind: the page must keep to its own security policy, and its type must stay type, at the reader's size.
@@ -43,7 +43,7 @@ _BARE = {
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Bar:
-    """One bar; ``beyond`` for the part of it that stands above what is usual."""
+    """One bar; ``beyond`` for the upper part of one that is parted."""
 
     x: float
     y: float
@@ -69,9 +69,15 @@ class _Bars(pygal.StackedBar):  # type: ignore[misc] # the library carries no ty
 
 def bars(values: Sequence[int], usual: float, top: float) -> tuple[Bar, ...]:
     """A bar for each value, on a scale from nought to ``top``, parted where it passes ``usual``."""
+    lower = [min(value, usual) for value in values]
+    return stacked(lower, [max(value - usual, 0) for value in values], top)
+
+
+def stacked(lower: Sequence[float], upper: Sequence[float], top: float) -> tuple[Bar, ...]:
+    """For each column a lower value and one above it, on a scale from nought to ``top``."""
     chart = _Bars(**_BARE, range=(0, top))
-    chart.add("usual", [min(value, usual) for value in values])
-    chart.add("beyond", [max(value - usual, 0) for value in values])
+    chart.add("lower", lower)
+    chart.add("upper", upper)
     shapes = [shape for shape in chart.render_tree().iter("rect") if _is_mark(shape)]
     return tuple(
         Bar(
@@ -79,7 +85,7 @@ def bars(values: Sequence[int], usual: float, top: float) -> tuple[Bar, ...]:
             y=_rounded(shape, "y"),
             width=_rounded(shape, "width"),
             height=_rounded(shape, "height"),
-            beyond=at >= len(values),
+            beyond=at >= len(lower),
         )
         for at, shape in enumerate(shapes)
         if _rounded(shape, "height") > 0
