@@ -10,6 +10,7 @@ from proofkit.cli.drafts import DraftsFormat
 from proofkit.cli.guard import Exit
 from proofkit.drafts.changes import changes_between
 from proofkit.drafts.exchange import exported, import_into
+from proofkit.drafts.fresh_eyes import fresh_eyes
 from proofkit.drafts.ledger import draft_numbered, summaries
 from proofkit.drafts.ledger_file import LEDGER
 from proofkit.drafts.matching import compared_with_last
@@ -18,6 +19,7 @@ from proofkit.own_file import FILE_NAME
 from proofkit.problem import Unusable
 from proofkit.reports.drafts.comparing import as_plain as as_comparison
 from proofkit.reports.drafts.csv_drafts import as_csv
+from proofkit.reports.drafts.eyes import where_slips_hide
 from proofkit.reports.drafts.json_drafts import as_json
 from proofkit.reports.drafts.plain import as_plain
 from proofkit.reports.drafts.setting import day
@@ -40,14 +42,15 @@ def hand_over(where: Path, format_: DraftsFormat | None, output: Path | None) ->
     drafts = summaries(ledger)
     if not drafts:
         raise Unusable(f"No draft of the book in {ledger.parent} was checked yet.")
+    hiding = _hiding(ledger, drafts[-1]) if format_ is DraftsFormat.TABLE else []
     if output is not None:
-        write_report(output, _content(drafts, format_, in_file=True), _WHAT)
+        write_report(output, _content(drafts, format_, hiding, in_file=True), _WHAT)
         print(f"{counted(len(drafts), 'draft')} listed in {output}")
     elif format_ is DraftsFormat.TABLE and sys.stdout.isatty():
-        _show(drafts)
+        _show(drafts, hiding)
     else:
         sys.stdout.flush()
-        sys.stdout.buffer.write(_content(drafts, format_))
+        sys.stdout.buffer.write(_content(drafts, format_, hiding))
         sys.stdout.buffer.flush()
     return Exit.CLEAN
 
@@ -136,17 +139,32 @@ def _implied(output: Path | None) -> DraftsFormat:
     return {".json": DraftsFormat.JSON, ".csv": DraftsFormat.CSV}.get(ending, DraftsFormat.TABLE)
 
 
-def _content(drafts: Sequence[Summary], format_: DraftsFormat, *, in_file: bool = False) -> bytes:
+def _hiding(ledger: Path, newest: Summary) -> list[str]:
+    """Where slips hide in the newest draft."""
+    draft = draft_numbered(ledger, newest.number)
+    if draft is None or newest.against is None:
+        return []
+    eyes = fresh_eyes(ledger, newest.number, newest.against, days=0)
+    return list(where_slips_hide(eyes, draft.pages))
+
+
+def _content(
+    drafts: Sequence[Summary],
+    format_: DraftsFormat,
+    hiding: Sequence[str],
+    *,
+    in_file: bool = False,
+) -> bytes:
     if format_ is DraftsFormat.JSON:
         return as_json(drafts)
     if format_ is DraftsFormat.CSV:
         return f"{_BYTE_ORDER_MARK if in_file else ''}{as_csv(drafts)}".encode(errors="replace")
-    return as_plain(drafts).encode(errors="replace")
+    return as_plain(drafts, hiding).encode(errors="replace")
 
 
-def _show(drafts: Sequence[Summary]) -> None:
+def _show(drafts: Sequence[Summary], hiding: Sequence[str]) -> None:
     # Loaded here: data for programs doesn't wait for it.
     from proofkit.cli.screen import console_on  # noqa: PLC0415
     from proofkit.reports.terminal.drafts import show_drafts  # noqa: PLC0415
 
-    show_drafts(drafts, console_on(sys.stdout))
+    show_drafts(drafts, console_on(sys.stdout), hiding)

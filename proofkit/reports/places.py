@@ -56,7 +56,7 @@ def also(report: Report, issue: RankedIssue) -> str:
     here = place(report, issue.page, issue.start)
     if not report.manuscript.paginated:
         names = dict.fromkeys(place(report, span.page, span.start) for span in issue.related)
-        elsewhere = _in_one_phrase([name for name in names if name != here])
+        elsewhere = in_one_phrase([name for name in names if name != here])
     else:
         pages = (span.page for span in issue.related)
         elsewhere = pages_named(
@@ -79,7 +79,7 @@ def pages_named(report: Report, numbers: Iterable[int]) -> str:
     """Several pages in one phrase: "spreads 2, 4–6 and 9"; "" where no pages are marked."""
     if not report.manuscript.paginated:
         return ""
-    return _in_one_phrase(
+    return in_one_phrase(
         list(dict.fromkeys(page_name(report.pages[number - 1]) for number in numbers))
     )
 
@@ -91,7 +91,8 @@ def listed(parts: list[str]) -> str:
     return f"{', '.join(parts[:-1])} and {parts[-1]}"
 
 
-def _in_one_phrase(names: list[str]) -> str:
+def in_one_phrase(names: list[str]) -> str:
+    """Names of pages in one phrase: "spreads 2, 4–6 and 9"."""
     phrases = []
     for kind, group in groupby(names, key=_kind):
         members = list(group)

@@ -144,3 +144,12 @@ def test_what_can_not_be_compared_is_said(folder: Path, asked: tuple[str, str], 
 def test_a_text_that_is_the_same_in_both_is_said_to_be(folder: Path) -> None:
     record(folder / "proofkit.db", draft("the the", day=2, age_band="board"))
     assert "The text is the same in both." in run("compare", "2", "3").stdout
+
+
+def test_under_the_list_stands_where_slips_hide(folder: Path) -> None:
+    later = (*SPREADS[:9], "Far, far away a little boat turned, and came safely home.")
+    record(folder / "proofkit.db", draft("the the", day=40, spreads=later))
+    told = run().stdout.splitlines()
+    assert "Unchanged since the first draft, and known by heart: spreads 1 and 3–9." in told
+    line = "Changed in the newest draft after nothing was left to mend there: spread 10."
+    assert line in told

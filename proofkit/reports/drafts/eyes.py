@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
+from proofkit.drafts.draft import DraftPage
 from proofkit.drafts.fresh_eyes import FOUND_RESTED, FOUND_SOON, FreshEyes
 from proofkit.report import Report
-from proofkit.reports.places import pages_named
+from proofkit.reports.places import in_one_phrase, page_name, pages_named
 
 
 def sentences_on_eyes(eyes: FreshEyes, report: Report) -> Iterator[str]:
@@ -19,6 +20,18 @@ def sentences_on_eyes(eyes: FreshEyes, report: Report) -> Iterator[str]:
             f"writers found {FOUND_SOON} % of the wrong words in their own text after twenty minutes, and "
             f"{FOUND_RESTED} % after two weeks (Daneman and Stainton, 1993)."
         )
+
+
+def where_slips_hide(eyes: FreshEyes, pages: Sequence[DraftPage]) -> Iterator[str]:
+    """The pages of the newest draft that are known by heart, and those changed after they were clean."""
+    never, changed = (
+        in_one_phrase(list(dict.fromkeys(page_name(pages[place - 1]) for place in places)))
+        for places in (eyes.never_changed, eyes.changed_clean)
+    )
+    if never:
+        yield f"Unchanged since the first draft, and known by heart: {never}."
+    if changed:
+        yield f"Changed in the newest draft after nothing was left to mend there: {changed}."
 
 
 def _order(eyes: FreshEyes, report: Report) -> str:

@@ -21,8 +21,11 @@ _HEIGHTS = "▁▂▃▄▅▆▇█"
 _NOTHING = "·"
 
 
-def show_drafts(drafts: Sequence[Summary], console: Console) -> None:
-    """Print the newest drafts, a row each; in a narrow window the table gives up columns, never the counts."""
+def show_drafts(drafts: Sequence[Summary], console: Console, hiding: Sequence[str] = ()) -> None:
+    """Print the newest drafts, a row each, and under them where slips hide.
+
+    In a narrow window the table gives up columns, never the counts.
+    """
     console.print(Text.assemble((title(drafts), STRONG), f": {about(drafts)}"))
     console.print()
     cells = [dict(zip(HEADS, row, strict=True)) for row in rows(drafts)][-_MOST_ROWS:]
@@ -43,7 +46,7 @@ def show_drafts(drafts: Sequence[Summary], console: Console) -> None:
     if strip := _strip(drafts, console):
         console.print(strip)
     *others, last = remarks(drafts)
-    for sentence in others:
+    for sentence in (*hiding, *others):
         console.print(Text(sentence))
     console.print(Text(last, STRONG))
 
