@@ -28,6 +28,7 @@ _FEWEST_ALIKE = 4
 _RARE = 1.0  # for each foot of another length, in a poem that has next to none
 _RARELY = 0.15  # of the poem's feet; where so many are odd nobody minds one more
 _UNREADABLE = 6.0
+_LEVEL = 0.2  # of the lines alike have the same number of syllables
 # Off syllables before the first beat, as the foot has them.
 _LEADS = {
     Foot.IAMBIC: 1,
@@ -47,20 +48,35 @@ def stumbles(
     """
     if len(lines) < FEWEST_LINES:
         return (None,) * len(lines)
-    counts = [_syllables(poem, at) for at in range(len(lines))]
-    odd = [_odd_feet(poem, at) for at in range(len(lines))]
+    troubles = _troubles(poem, alike)
+    spoken = [_spoken(line) for line in words]
+    found: list[Stumble | None] = []
+    for at, line in enumerate(lines):
+        surprise = _surprise(troubles, at)
+        if surprise:
+            peers = [count for count, own in zip(spoken, alike, strict=True) if own == alike[at]]
+            level = peers.count(spoken[at]) > _LEVEL * len(peers)
+            found.append(_stumble(line, words[at], poem, at, surprise, level=level))
+        else:
+            found.append(None)
+    return tuple(found)
+
+
+def _troubles(poem: Scanned, alike: Sequence[int]) -> list[float]:
+    """What each line costs its reader in all."""
+    counts = [_syllables(poem, at) for at in range(len(alike))]
+    odd = [_odd_feet(poem, at) for at in range(len(alike))]
     rarity = _RARE * max(0.0, 1 - sum(odd) / sum(poem.expected) / _RARELY)
-    troubles: list[float] = []
-    for at in range(len(lines)):
-        others = [counts[i] for i in range(len(lines)) if alike[i] == alike[at] and i != at]
+    troubles = []
+    for at in range(len(alike)):
+        others = [counts[i] for i in range(len(alike)) if alike[i] == alike[at] and i != at]
         trouble = _trouble(poem, at) + _strangeness(_outside(counts[at], others))
         troubles.append(trouble + rarity * odd[at])
-    return tuple(
-        _stumble(lines[at], words[at], poem.fits[at], poem.metre.foot, poem.expected[at], surprise)
-        if (surprise := _surprise(troubles, at))
-        else None
-        for at in range(len(lines))
-    )
+    return troubles
+
+
+def _spoken(words: Sequence[Word]) -> int:
+    return sum(len(word.readings[0].syllables) for word in words)
 
 
 def _trouble(poem: Scanned, at: int) -> float:
@@ -115,15 +131,12 @@ def _strangeness(outside: int) -> float:
 
 
 def _stumble(
-    line: Set,
-    words: Sequence[Word],
-    fits: LineFits,
-    foot: Foot,
-    expected: int,
-    surprise: float,
+    line: Set, words: Sequence[Word], poem: Scanned, at: int, surprise: float, *, level: bool
 ) -> Stumble:
+    """What is wrong with a line; ``level``: it has as many syllables as many lines like it."""
+    fits, expected = poem.fits[at], poem.expected[at]
     natural = min(fits, key=lambda beats: fits[beats].cost, default=0)
-    tripping = _tripping(words, foot, expected)
+    tripping = _tripping(words, poem.metre.foot, expected) if level else None
     span = line.span
     if tripping:
         kind, natural = StumbleKind.STRESS, expected
@@ -144,7 +157,7 @@ def _saves(fits: LineFits, natural: int, expected: int) -> bool:
 
 def _tripping(words: Sequence[Word], foot: Foot, beats: int) -> Word | None:
     """The word that is turned about, where the line has the syllables that the metre wants of it."""
-    pattern = _regular(foot, beats, sum(len(word.readings[0].syllables) for word in words))
+    pattern = _regular(foot, beats, _spoken(words))
     for word, own in _laid(words, pattern):
         turned = zip(word.readings[0].syllables, own, strict=False)
         if len(own) == len(word.readings[0].syllables) and {
