@@ -26,7 +26,7 @@ from collections.abc import Iterator, Sequence
 from proofkit.analysis import Analysis
 from proofkit.book import Book
 from proofkit.checks.check import Need
-from proofkit.checks.consistency._odd_ones import Row, row_of
+from proofkit.checks.consistency._odd_words import Row, row_of
 from proofkit.habits.compounds import BEFORE_NOUN, compound_usages, decided_compound, joined_as
 from proofkit.issue import Issue
 from proofkit.settings import Settings

@@ -26,7 +26,7 @@ from proofkit.analysis import Analysis
 from proofkit.book import Book
 from proofkit.checks.check import Need
 from proofkit.checks.consistency._dash_reading import SAYS, between_words
-from proofkit.checks.consistency._odd import Habit, odd_ones
+from proofkit.checks.consistency._odd_marks import Habit, odd_ones
 from proofkit.habits import dash
 from proofkit.issue import Issue
 from proofkit.settings import Settings

@@ -24,7 +24,7 @@ from collections.abc import Iterator
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Span
 from proofkit.checks.check import Need
-from proofkit.checks.consistency._odd import Habit, odd_ones
+from proofkit.checks.consistency._odd_marks import Habit, odd_ones
 from proofkit.habits import ellipsis
 from proofkit.issue import Issue
 from proofkit.settings import Settings

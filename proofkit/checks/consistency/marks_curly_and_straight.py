@@ -27,7 +27,7 @@ from itertools import pairwise
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Span
 from proofkit.checks.check import Need
-from proofkit.checks.consistency._odd import Norm, norm_of
+from proofkit.checks.consistency._odd_marks import Norm, norm_of
 from proofkit.habits import mark_shape
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings

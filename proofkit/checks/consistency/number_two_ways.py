@@ -28,7 +28,7 @@ from dataclasses import replace
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Span
 from proofkit.checks.check import Need
-from proofkit.checks.consistency._odd_ones import Row, row_of
+from proofkit.checks.consistency._odd_words import Row, row_of
 from proofkit.habits import numbers
 from proofkit.habits.usage import Usage
 from proofkit.issue import Issue

@@ -24,7 +24,7 @@ from collections.abc import Iterator
 from proofkit.analysis import Analysis
 from proofkit.book import Book
 from proofkit.checks.check import Need
-from proofkit.checks.consistency._odd_ones import Row, row_of
+from proofkit.checks.consistency._odd_words import Row, row_of
 from proofkit.habits import possessive_of_s
 from proofkit.issue import Issue
 from proofkit.settings import Settings

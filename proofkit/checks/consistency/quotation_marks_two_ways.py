@@ -26,7 +26,7 @@ from itertools import pairwise
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Span
 from proofkit.checks.check import Need
-from proofkit.checks.consistency._odd import Habit, odd_ones
+from proofkit.checks.consistency._odd_marks import Habit, odd_ones
 from proofkit.habits import quotation_marks
 from proofkit.habits.usage import Usage
 from proofkit.issue import Issue

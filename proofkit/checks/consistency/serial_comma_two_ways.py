@@ -25,7 +25,7 @@ from collections.abc import Iterator
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Span
 from proofkit.checks.check import Need
-from proofkit.checks.consistency._odd import Habit, norm_of, odd_ones
+from proofkit.checks.consistency._odd_marks import Habit, norm_of, odd_ones
 from proofkit.habits import serial_comma
 from proofkit.issue import Issue
 from proofkit.settings import Settings

@@ -25,7 +25,7 @@ from dataclasses import replace
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Span
 from proofkit.checks.check import Need
-from proofkit.checks.consistency._odd_ones import Row, row_of
+from proofkit.checks.consistency._odd_words import Row, row_of
 from proofkit.habits._compound_keys import key_of
 from proofkit.habits._sound_words import sound_key
 from proofkit.habits.compounds import joined_as

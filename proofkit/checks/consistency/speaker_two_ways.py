@@ -26,7 +26,7 @@ from collections.abc import Iterator
 from proofkit.analysis import Analysis
 from proofkit.book import Book
 from proofkit.checks.check import Need
-from proofkit.checks.consistency._odd import norm_of
+from proofkit.checks.consistency._odd_marks import norm_of
 from proofkit.habits import speech_layout
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings

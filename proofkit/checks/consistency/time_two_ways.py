@@ -25,7 +25,7 @@ from collections.abc import Iterator
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Span
 from proofkit.checks.check import Need
-from proofkit.checks.consistency._odd_ones import Row, row_of
+from proofkit.checks.consistency._odd_words import Row, row_of
 from proofkit.habits import clock_times, halves_of_day, oclock, times_of_day
 from proofkit.issue import Issue
 from proofkit.settings import English, Settings

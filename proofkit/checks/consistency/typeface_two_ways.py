@@ -27,7 +27,7 @@ from collections.abc import Iterator
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Span
 from proofkit.checks.check import Need
-from proofkit.checks.consistency._odd import Norm, norm_of
+from proofkit.checks.consistency._odd_marks import Norm, norm_of
 from proofkit.habits import sound_typeface, thoughts, title_typeface
 from proofkit.habits.usage import Usage
 from proofkit.issue import Issue, Tier, issue_at

@@ -26,7 +26,7 @@ from collections.abc import Iterator, Sequence
 from proofkit.analysis import Analysis
 from proofkit.book import Book
 from proofkit.checks.check import Need
-from proofkit.checks.consistency._odd_ones import Row, row_of
+from proofkit.checks.consistency._odd_words import Row, row_of
 from proofkit.habits.spellings import decided_spelling, spelling_usages
 from proofkit.issue import Issue
 from proofkit.settings import English, Settings

@@ -1,4 +1,4 @@
-"""One row for what the book does in two ways: on the first odd place, with the others beside it."""
+"""One row for words that the book writes in two ways: on the first odd place, with the others beside it."""
 
 from __future__ import annotations
 

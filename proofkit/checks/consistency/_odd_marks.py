@@ -1,4 +1,4 @@
-"""One row for a matter of habit: the first place that is not as the rest of the book, and the others.
+"""One row for a matter of marks or layout: the first place that is not as the rest of the book, and the others.
 
 What the author decided comes first; then what the book mostly does. Where the two forms are about as
 frequent, the row only asks.
