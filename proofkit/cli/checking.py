@@ -16,6 +16,8 @@ from proofkit.cli.recording import only_new, recorded
 from proofkit.engines.folders import memory_file
 from proofkit.engines.memory import Memory
 from proofkit.pipeline import Outcome, check_manuscripts
+from proofkit.problem import Unusable
+from proofkit.reports.phrases import quoted
 from proofkit.settings import Choices
 
 
@@ -84,6 +86,9 @@ def _delivery(request: Request, manuscripts: tuple[Path, ...]) -> Delivery:
         return Files(format_, files, request.limit, show_stet=request.show_stet)
     if format_ is Format.TABLE:
         return Screen(request.limit, several=several, show_stet=request.show_stet)
+    if format_ is Format.WORD:
+        name = f"{manuscripts[0].stem}{format_.ending}"
+        raise Unusable(f"A Word copy needs a file or a folder to go into: --output {quoted(name)}")
     return Pipe(format_, several=several)
 
 
@@ -93,5 +98,5 @@ def _implied(output: str | None, manuscripts: tuple[Path, ...]) -> Format:
         return Format.TABLE
     if into_folder(output, manuscripts):
         return Format.JSON
-    endings = {f".{format_}": format_ for format_ in (Format.JSON, Format.CSV)}
+    endings = {".json": Format.JSON, ".csv": Format.CSV, ".docx": Format.WORD}
     return endings.get(Path(output).suffix.lower(), Format.TABLE)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import io
 import sys
 from collections.abc import Mapping
+from datetime import UTC, datetime
 from pathlib import Path
 from typing import Protocol
 
@@ -92,15 +93,20 @@ class Files:
 
     def take(self, path: Path, report: Report) -> None:
         target = self._targets[path]
-        write_report(target, self._content(report))
-        print(f"{path.name}: {tally(report)}. The report is in {target}", flush=True)
+        write_report(target, self._content(path, report), self._format.what)
+        print(f"{path.name}: {tally(report)}. The {self._format.what} is in {target}", flush=True)
 
     def close(self) -> None:
         """Everything is written already."""
 
-    def _content(self, report: Report) -> bytes:
+    def _content(self, path: Path, report: Report) -> bytes:
         if self._format is Format.JSON:
             return as_json(report)
+        if self._format is Format.WORD:
+            # Loaded here: no other report waits for it.
+            from proofkit.reports.word_copy.copy import as_word_copy  # noqa: PLC0415
+
+            return as_word_copy(report, path, datetime.now(UTC))
         if self._format is Format.CSV:
             return (_BYTE_ORDER_MARK + as_csv([report])).encode()
         return _set_out(report, self._limit, show_stet=self._show_stet).encode()

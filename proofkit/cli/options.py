@@ -11,11 +11,18 @@ class Format(StrEnum):
     TABLE = "table"
     JSON = "json"
     CSV = "csv"
+    WORD = "word"
 
     @property
     def ending(self) -> str:
         """How the file of such a report ends; a table's can't be taken for a manuscript's."""
-        return ".report.txt" if self is Format.TABLE else f".{self}"
+        own = {Format.TABLE: ".report.txt", Format.WORD: " - proof queries.docx"}
+        return own.get(self, f".{self}")
+
+    @property
+    def what(self) -> str:
+        """What the author knows it as."""
+        return "Word copy" if self is Format.WORD else "report"
 
 
 class EnglishAsked(StrEnum):

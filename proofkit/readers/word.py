@@ -30,8 +30,31 @@ _STARTS_NO_PAGE = {"continuous", "nextColumn"}
 _WRAPPERS = {"sdt", "sdtContent", "customXml", "smartTag", "ins", "moveTo"}
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Passage:
+    """One paragraph as it was read: its locator, as blocks have it, and its runs with their elements."""
+
+    locator: str
+    runs: tuple[Run, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WordFile:
+    """An open Word file: what was read, the main part's name and tree, and where the words stand there."""
+
+    source: Source
+    part: str
+    root: Element
+    passages: tuple[Passage, ...]
+
+
 def read_word(package: Package) -> Source:
     """The blocks of a Word file. Raises ``Unusable`` when the package holds no readable document."""
+    return open_word(package).source
+
+
+def open_word(package: Package) -> WordFile:
+    """The same with the elements that it was read from, for those who want to set marks beside them."""
     part = _main_part(package)
     root = package.xml(part)
     body = child(root, "body")
@@ -47,7 +70,12 @@ def read_word(package: Package) -> Source:
         sections=_section_starts(body),
     )
     blocks = tuple(document.blocks(body))
-    return Source(blocks=blocks, title=_title(package), remarks=_remarks(root))
+    return WordFile(
+        source=Source(blocks=blocks, title=_title(package), remarks=_remarks(root)),
+        part=part,
+        root=root,
+        passages=tuple(document.passages),
+    )
 
 
 def _main_part(package: Package) -> str:
@@ -104,7 +132,10 @@ def _notes(package: Package, folder: str) -> dict[str, Element]:
 
 @dataclass(slots=True, kw_only=True)
 class _Document:
-    """One walk through a document. ``section`` counts the sections that have ended."""
+    """One walk through a document. ``section`` counts the sections that have ended.
+
+    ``note`` is the footnote or endnote that is being read; ``passages`` is what was read so far.
+    """
 
     styles: Styles
     numbers: dict[Element, int]
@@ -113,6 +144,8 @@ class _Document:
     section: int = 0
     broke: bool = False
     pending: list[Run] = field(default_factory=list)
+    note: str = ""
+    passages: list[Passage] = field(default_factory=list)
 
     def blocks(self, parent: Element) -> Iterator[Block]:
         """The blocks of a body, a cell, a text box or a note."""
@@ -148,6 +181,7 @@ class _Document:
             before=Break.PAGE if self.broke or style.breaks_before else Break.NONE,
         )
         self.broke = False
+        self.passages.append(Passage(locator=shape.locator or self.note, runs=tuple(runs)))
         yield from _pieces([self._styled(run, style) for run in runs], shape)
         for run in runs:
             if run.box is not None:
@@ -172,8 +206,10 @@ class _Document:
     def _note(self, key: str) -> Iterator[Block]:
         note = self.notes.get(key)
         if note is not None:
+            self.note = key
             for block in self.blocks(note):
                 yield replace(block, role=Role.BACK_MATTER, locator=key, before=Break.NONE)
+            self.note = ""
 
     def _end_section(self, properties: Element | None) -> None:
         if child(properties, "sectPr") is not None:

@@ -24,7 +24,8 @@ class Run:
 
     ``italic`` None where it is as its paragraph's style has it; ``style`` the id of its own style;
     ``folio`` whether they are a page number field's; ``box`` a text box that hangs here; ``note`` the
-    footnote or endnote that is referred to here ("footnote 2").
+    footnote or endnote that is referred to here ("footnote 2"). ``source`` is the element that it
+    was read from.
     """
 
     text: str = ""
@@ -34,6 +35,7 @@ class Run:
     folio: bool = False
     box: Element | None = None
     note: str = ""
+    source: Element | None = field(default=None, compare=False, repr=False)
 
 
 @dataclass(slots=True)
@@ -107,12 +109,13 @@ def _piece(
     elif name == "instrText":
         fields.code(element.text or "")
     elif name == "txbxContent":
-        yield Run(box=element)
+        yield Run(box=element, source=element)
     elif name in {"footnoteReference", "endnoteReference"}:
-        yield Run(note=f"{name.removesuffix('Reference')} {attribute(element, 'id')}")
+        note = f"{name.removesuffix('Reference')} {attribute(element, 'id')}"
+        yield Run(note=note, source=element)
     elif (text := _characters(element, name)) is not None:
         if text and not fields.hidden:
-            yield Run(text=text, bold=bold, folio=folio or fields.folio)
+            yield Run(text=text, bold=bold, folio=folio or fields.folio, source=element)
     else:
         yield from _within(element, fields, bold=bold, folio=folio)
 

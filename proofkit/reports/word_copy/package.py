@@ -1,0 +1,150 @@
+"""The copy's package: the manuscript's own, byte for byte, but for the text's marks and the comments."""
+
+from __future__ import annotations
+
+import io
+import posixpath
+import zipfile
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from datetime import datetime
+
+from lxml import etree
+
+from proofkit.readers.elements import Element, attribute, local
+from proofkit.readers.package import Package
+from proofkit.readers.word import WordFile
+from proofkit.reports.word_copy.ranges import namespace
+
+AUTHOR = "proofkit"
+_INITIALS = "pk"
+_SIZE = "20"  # half points: a comment needn't be as large as a manuscript's text
+_CONTENT_TYPES = "[Content_Types].xml"
+_TYPE = "application/vnd.openxmlformats-officedocument.wordprocessingml.comments+xml"
+_RELATIONS = "http://schemas.openxmlformats.org/package/2006/relationships"
+_KIND = "http://schemas.openxmlformats.org/officeDocument/2006/relationships/comments"
+_STRICT = "http://purl.oclc.org/ooxml/"
+_STRICT_KIND = "http://purl.oclc.org/ooxml/officeDocument/relationships/comments"
+_SPACE = "{http://www.w3.org/XML/1998/namespace}space"
+_NO_CHARACTERS = dict.fromkeys((0xFFFE, 0xFFFF))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Note:
+    """A comment: its id in the file, and what it says."""
+
+    number: int
+    text: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Comments:
+    """The comments part of a Word file: its name, its tree, and the further parts it changes if it is new."""
+
+    part: str
+    root: Element
+    more: Mapping[str, Element]
+
+    def first_free(self, document: Element) -> int:
+        """The first id that no comment has, nor any mark that is left of one."""
+        marks = (e for e in document.iter() if local(e).startswith("comment"))
+        used = [attribute(e, "id") for e in (*self.root, *marks)]
+        return max((int(number) for number in used if number.isdigit()), default=-1) + 1
+
+
+def comments_of(package: Package, word: WordFile) -> Comments:
+    """The file's own comments part, or a new one with its entries in the file's lists."""
+    folder, _, name = word.part.rpartition("/")
+    relations_part = posixpath.join(folder, "_rels", f"{name}.rels")
+    relations = package.xml(relations_part)
+    if relations is None:
+        relations = etree.Element(f"{{{_RELATIONS}}}Relationships", nsmap={None: _RELATIONS})
+    for relation in relations:
+        if attribute(relation, "Type").endswith("/relationships/comments"):
+            target = attribute(relation, "Target")
+            part = posixpath.normpath(posixpath.join(f"/{folder}", target)).lstrip("/")
+            root = package.xml(part)
+            if root is not None:
+                return Comments(part=part, root=root, more={})
+    part = _free_name(package, folder)
+    types = package.xml(_CONTENT_TYPES)
+    more = {relations_part: _related(relations, part, strict=_is_strict(word))}
+    if types is not None:
+        more[_CONTENT_TYPES] = _typed(types, part)
+    own = namespace(word.root)
+    return Comments(
+        part=part, root=etree.Element(f"{{{own}}}comments", nsmap={"w": own}), more=more
+    )
+
+
+def add_comments(comments: Comments, notes: Sequence[Note], made: datetime) -> None:
+    """Put the comments into their part."""
+    own = namespace(comments.root)
+    for note in notes:
+        comment = etree.SubElement(comments.root, f"{{{own}}}comment")
+        for name, value in (
+            ("id", str(note.number)),
+            ("author", AUTHOR),
+            ("date", made.strftime("%Y-%m-%dT%H:%M:%SZ")),
+            ("initials", _INITIALS),
+        ):
+            comment.set(f"{{{own}}}{name}", value)
+        paragraph = etree.SubElement(comment, f"{{{own}}}p")
+        etree.SubElement(etree.SubElement(paragraph, f"{{{own}}}r"), f"{{{own}}}annotationRef")
+        run = etree.SubElement(paragraph, f"{{{own}}}r")
+        size = etree.SubElement(etree.SubElement(run, f"{{{own}}}rPr"), f"{{{own}}}sz")
+        size.set(f"{{{own}}}val", _SIZE)
+        text = etree.SubElement(run, f"{{{own}}}t", {_SPACE: "preserve"})
+        text.text = note.text.encode(errors="replace").decode().translate(_NO_CHARACTERS)
+
+
+def repacked(content: bytes, changed: Mapping[str, Element]) -> bytes:
+    """A zip package with some of its parts replaced or added; all others stay as they are."""
+    waiting = {
+        name: etree.tostring(
+            root.getroottree(), xml_declaration=True, encoding="UTF-8", standalone=True
+        )
+        for name, root in changed.items()
+    }
+    out = io.BytesIO()
+    with zipfile.ZipFile(io.BytesIO(content)) as old, zipfile.ZipFile(out, "w") as new:
+        for entry in old.infolist():
+            data = waiting.pop(entry.filename, None)
+            new.writestr(entry, old.read(entry) if data is None else data, entry.compress_type)
+        for name, data in waiting.items():
+            new.writestr(zipfile.ZipInfo(name), data, zipfile.ZIP_DEFLATED)
+    return out.getvalue()
+
+
+def _free_name(package: Package, folder: str) -> str:
+    names = {name.casefold() for name in package.names()}
+    wanted = (
+        posixpath.join(folder, f"comments{number or ''}.xml") for number in range(len(names) + 1)
+    )
+    return next(name for name in wanted if name.casefold() not in names)
+
+
+def _is_strict(word: WordFile) -> bool:
+    return namespace(word.root).startswith(_STRICT)
+
+
+def _related(relations: Element, part: str, *, strict: bool) -> Element:
+    taken = {attribute(relation, "Id") for relation in relations}
+    free = next(
+        f"rId{number}" for number in range(1, len(taken) + 2) if f"rId{number}" not in taken
+    )
+    etree.SubElement(
+        relations,
+        f"{{{namespace(relations)}}}Relationship",
+        Id=free,
+        Type=_STRICT_KIND if strict else _KIND,
+        Target=f"/{part}",
+    )
+    return relations
+
+
+def _typed(types: Element, part: str) -> Element:
+    own = namespace(types)
+    name = f"{{{own}}}Override" if own else "Override"
+    etree.SubElement(types, name, PartName=f"/{part}", ContentType=_TYPE)
+    return types
