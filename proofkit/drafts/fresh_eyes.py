@@ -9,12 +9,12 @@ from __future__ import annotations
 
 import sqlite3
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 
 from proofkit.book import Role
 from proofkit.drafts.changes import changes_between
-from proofkit.drafts.draft import Draft
+from proofkit.drafts.draft import Draft, DraftPage
 from proofkit.drafts.ledger import draft_numbered
 from proofkit.drafts.ledger_file import reading
 
@@ -75,8 +75,24 @@ def _never_changed(base: sqlite3.Connection, number: int) -> tuple[int, ...]:
 
 def _changed_clean(before: Draft, now: Draft) -> Sequence[int]:
     blotted = {issue.page for issue in before.open}
+    old, new = _not_in(before, now), _not_in(now, before)
     return [
-        change.now.number
-        for change in changes_between(before, now)
-        if change.was and change.now and change.words and change.was.number not in blotted
+        new[change.now.number - 1].number
+        for change in changes_between(_of(before, old), _of(now, new))
+        if change.was
+        and change.now
+        and change.words
+        and old[change.was.number - 1].number not in blotted
     ]
+
+
+def _not_in(draft: Draft, other: Draft) -> list[DraftPage]:
+    """The pages whose text the other draft has not: to compare a novel whole takes a second."""
+    texts = set(other.texts)
+    return [page for page in draft.pages if page.text not in texts]
+
+
+def _of(draft: Draft, pages: Sequence[DraftPage]) -> Draft:
+    """The draft as if it had these pages alone."""
+    numbered = (replace(page, number=number) for number, page in enumerate(pages, 1))
+    return replace(draft, pages=tuple(numbered))
