@@ -7,7 +7,8 @@ from collections.abc import Iterable
 from dataclasses import replace
 from datetime import datetime
 
-from proofkit.drafts.draft import Draft, DraftIssue, draft_of
+from proofkit.drafts.draft import Draft, DraftIssue
+from proofkit.drafts.from_report import draft_of
 from proofkit.drafts.keeping import keep
 from proofkit.drafts.ledger import Recorded
 from proofkit.drafts.ledger_file import ledger_of

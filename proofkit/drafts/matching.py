@@ -18,6 +18,8 @@ from proofkit.drafts.revision import Revision
 from proofkit.drafts.status import Comparison, Ended, Standing, Status
 from proofkit.rulings.passage import Passage, alike, likeness, passage_in, same_words, written
 
+_MANY = 8  # words at fault
+
 # How well an old issue, by its place in a list, agrees with a new one; None where it is another.
 _Score = Callable[[int, int], float | None]
 
@@ -103,9 +105,10 @@ class _Match:
     def _how_ended(self, issue: DraftIssue) -> Status:
         if not any(map(self._revision.still_stands, issue.places)):
             return Status.GONE_WITH_TEXT
-        otherwise_checked = self._last.asked_digest != self._now.asked_digest
+        last, now = self._last, self._now
+        otherwise_checked = last.versions != now.versions or last.text_digest == now.text_digest
         untouched = all(map(self._revision.untouched, issue.places))
-        if untouched and (otherwise_checked or not self._now.complete):
+        if untouched and (otherwise_checked or not now.complete):
             return Status.NO_LONGER_RAISED
         return Status.FIXED
 
@@ -214,7 +217,13 @@ def _on_return(ended: Status) -> Status:
 
 def _likeness(kept: Sequence[Passage], found: Sequence[Passage]) -> float | None:
     """How much of the surroundings of the places most alike is the same; None where none are alike."""
-    return max((likeness(k, f) for k in kept for f in found if alike(k, f)), default=None)
+    return max((likeness(k, f) for k in kept for f in found if _known_again(k, f)), default=None)
+
+
+def _known_again(kept: Passage, found: Passage) -> bool:
+    """By the words at fault and those around them; many words at fault are known by themselves."""
+    by_itself = len(kept.quote.split()) >= _MANY and same_words(kept, found)
+    return by_itself or alike(kept, found)
 
 
 def _passages(draft: Draft, issue: DraftIssue) -> tuple[Passage, ...]:

@@ -21,7 +21,8 @@ from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 from proofkit.book import Book, Page, Paragraph, counted_words
-from proofkit.drafts.draft import Draft, draft_of
+from proofkit.drafts.draft import Draft
+from proofkit.drafts.from_report import draft_of
 from proofkit.drafts.ledger import record
 from proofkit.engines.note import EngineNote
 from proofkit.issue import Issue, Tier, issue_at, with_keys

@@ -6,7 +6,8 @@ from collections.abc import Sequence
 from datetime import UTC, datetime, timedelta
 
 from proofkit.book import Book
-from proofkit.drafts.draft import Draft, draft_of
+from proofkit.drafts.draft import Draft
+from proofkit.drafts.from_report import draft_of
 from proofkit.issue import Issue, Tier
 from proofkit.problem import Notice
 from proofkit.report import Report

@@ -70,7 +70,7 @@ def drafted(
     *,
     number: int = 1,
     stand: Collection[str] = (),
-    asked: str = "as ever",
+    version: str = "1.0",
     complete: bool = True,
 ) -> Draft:
     """The draft of a book, a week after the one before; issues with a key in ``stand`` are let stand."""
@@ -94,9 +94,9 @@ def drafted(
         pages=pages,
         issues=found,
         measures=_measures(book, found),
-        versions=Versions(proofkit="1.0"),
+        versions=Versions(proofkit=version),
         text_digest=text_digest(pages),
-        asked_digest=asked,
+        asked_digest=version,
         complete=complete,
     )
 

@@ -194,10 +194,22 @@ def test_what_was_not_looked_at_is_not_fixed_and_comes_back_as_still_there() -> 
 
 
 def test_what_a_newer_proofkit_no_longer_raises_is_not_fixed_but_what_was_mended_is() -> None:
-    now = drafted(book_of(CLEAN[0], TWO, THREE), (), number=2, asked="by other checks")
+    now = drafted(book_of(CLEAN[0], TWO, THREE), (), number=2, version="1.1")
     result = by_words(compared([draft_of_texts(*BOOK)], now))
     assert result.pop("mornign") is Status.FIXED
     assert set(result.values()) == {Status.NO_LONGER_RAISED}
+
+
+def test_what_settings_or_rulings_took_away_from_the_same_text_is_not_fixed() -> None:
+    now = drafted(book_of(*BOOK), (), number=2)
+    assert set(by_words(compared([draft_of_texts(*BOOK)], now)).values()) == {
+        Status.NO_LONGER_RAISED
+    }
+
+
+def test_what_went_because_of_a_change_elsewhere_is_fixed() -> None:
+    now = drafted(book_of(ONE, TWO, CLEAN[2]), (), number=2)
+    assert by_words(compared([draft_of_texts(*BOOK)], now))["mornign"] is Status.FIXED
 
 
 def test_another_check_that_asks_about_untouched_words_asks_nothing_new() -> None:
