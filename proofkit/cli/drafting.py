@@ -42,15 +42,20 @@ def hand_over(where: Path, format_: DraftsFormat | None, output: Path | None) ->
     drafts = summaries(ledger)
     if not drafts:
         raise Unusable(f"No draft of the book in {ledger.parent} was checked yet.")
-    hiding = _hiding(ledger, drafts[-1]) if format_ is DraftsFormat.TABLE else []
+    told = format_ in (DraftsFormat.TABLE, DraftsFormat.HTML)
+    hiding = _hiding(ledger, drafts[-1]) if told else []
+    if format_ is DraftsFormat.HTML:
+        content = _page(ledger, hiding)
+    else:
+        content = _content(drafts, format_, hiding, in_file=output is not None)
     if output is not None:
-        write_report(output, _content(drafts, format_, hiding, in_file=True), _WHAT)
+        write_report(output, content, _WHAT)
         print(f"{counted(len(drafts), 'draft')} listed in {output}")
     elif format_ is DraftsFormat.TABLE and sys.stdout.isatty():
         _show(drafts, hiding)
     else:
         sys.stdout.flush()
-        sys.stdout.buffer.write(_content(drafts, format_, hiding))
+        sys.stdout.buffer.write(content)
         sys.stdout.buffer.flush()
     return Exit.CLEAN
 
@@ -136,7 +141,8 @@ def _ledger(where: Path) -> Path:
 def _implied(output: Path | None) -> DraftsFormat:
     """The format where none is asked for: a file's ending tells."""
     ending = output.suffix.lower() if output else ""
-    return {".json": DraftsFormat.JSON, ".csv": DraftsFormat.CSV}.get(ending, DraftsFormat.TABLE)
+    endings = {f".{each}": each for each in DraftsFormat if each is not DraftsFormat.TABLE}
+    return endings.get(ending, DraftsFormat.TABLE)
 
 
 def _hiding(ledger: Path, newest: Summary) -> list[str]:
@@ -146,6 +152,14 @@ def _hiding(ledger: Path, newest: Summary) -> list[str]:
         return []
     eyes = fresh_eyes(ledger, newest.number, newest.against, days=0)
     return list(where_slips_hide(eyes, draft.pages))
+
+
+def _page(ledger: Path, hiding: Sequence[str]) -> bytes:
+    # Loaded here: no other form waits for what draws and sets the page.
+    from proofkit.drafts.course import course_of  # noqa: PLC0415
+    from proofkit.reports.drafts.page import as_html  # noqa: PLC0415
+
+    return as_html(course_of(ledger), hiding).encode()
 
 
 def _content(

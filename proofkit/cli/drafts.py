@@ -32,6 +32,7 @@ class DraftsFormat(StrEnum):
     TABLE = "table"
     JSON = "json"
     CSV = "csv"
+    HTML = "html"
 
 
 class _Drafts(TyperGroup):
@@ -59,12 +60,15 @@ def list_(
     format_: Annotated[
         DraftsFormat | None,
         typer.Option(
-            "--format", help="A table to read (as without this option), or data for programs."
+            "--format",
+            help="A table to read (as without this option), a page for the browser (html), or data for programs.",
         ),
     ] = None,
     output: Annotated[
         Path | None,
-        typer.Option(metavar="PATH", help="Write to this file; .json and .csv tell the format."),
+        typer.Option(
+            metavar="PATH", help="Write to this file; .html, .json and .csv tell the format."
+        ),
     ] = None,
 ) -> Exit:
     """List a book's drafts."""
