@@ -19,6 +19,7 @@ from bisect import bisect_left
 from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cache, lru_cache
+from unicodedata import normalize
 
 from proofkit.settings import English
 from proofkit.words.british_sounds import british
@@ -56,7 +57,7 @@ def spoken_as(word: str, english: English) -> Spoken:
 
     ``word`` may have capitals, an apostrophe of any shape and a possessive 's, but no hyphen.
     """
-    plain = _PLAIN.sub("", word.lower().replace("’", "'").replace("‘", "'"))
+    plain = _PLAIN.sub("", normalize("NFKD", word).lower().replace("’", "'").replace("‘", "'"))
     bare = plain.strip("'")
     if not bare:
         return Spoken(ways=())

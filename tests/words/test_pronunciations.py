@@ -51,6 +51,7 @@ def test_british_readers_differ_over_scone_and_poor() -> None:
         ("moonbeam", "M UW1 N B IY2 M"),
         ("pyjamas", "P AH0 JH AA1 M AH0 Z"),
         ("’Twas", "T W AH1 Z"),
+        ("naïve", "N AY2 IY1 V"),
     ],
 )
 def test_words_in_other_forms(word: str, sounds: str) -> None:

@@ -65,6 +65,7 @@ def _message(stumble: Stumble, book: Book) -> str:
     if stumble.kind is StumbleKind.CROWDED:
         return "this line doesn’t fall into the beat of its neighbours"
     missing = abs(stumble.expected - stumble.beats)
-    beats = "a beat" if missing == 1 else f"{_NUMBERS[missing]} beats"
+    number = _NUMBERS[missing] if missing < len(_NUMBERS) else "many"
+    beats = "a beat" if missing == 1 else f"{number} beats"
     much = "short of" if stumble.kind is StumbleKind.SHORT else "longer than"
     return f"this line is {beats} {much} its neighbours"

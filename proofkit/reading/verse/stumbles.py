@@ -8,6 +8,7 @@ that word trips; if it goes well with other beats, it is short or long; else it 
 from __future__ import annotations
 
 from collections.abc import Sequence
+from statistics import median_low
 
 from proofkit.book import Span
 from proofkit.reading.verse.layout import Set
@@ -56,7 +57,8 @@ def stumbles(
         if surprise:
             peers = [count for count, own in zip(spoken, alike, strict=True) if own == alike[at]]
             level = peers.count(spoken[at]) > _LEVEL * len(peers)
-            found.append(_stumble(line, words[at], poem, at, surprise, level=level))
+            more = 0 if level else spoken[at] - median_low(peers)
+            found.append(_stumble(line, words[at], poem, at, surprise, more, level=level))
         else:
             found.append(None)
     return tuple(found)
@@ -131,9 +133,19 @@ def _strangeness(outside: int) -> float:
 
 
 def _stumble(
-    line: Set, words: Sequence[Word], poem: Scanned, at: int, surprise: float, *, level: bool
+    line: Set,
+    words: Sequence[Word],
+    poem: Scanned,
+    at: int,
+    surprise: float,
+    more: int,
+    *,
+    level: bool,
 ) -> Stumble:
-    """What is wrong with a line; ``level``: it has as many syllables as many lines like it."""
+    """What is wrong with a line, which has so many syllables ``more`` than the lines like it.
+
+    ``level``: as many as many of them.
+    """
     fits, expected = poem.fits[at], poem.expected[at]
     natural = min(fits, key=lambda beats: fits[beats].cost, default=0)
     tripping = _tripping(words, poem.metre.foot, expected) if level else None
@@ -143,6 +155,9 @@ def _stumble(
         span = _word_span(line, tripping)
     elif natural != expected and _saves(fits, natural, expected):
         kind = StumbleKind.SHORT if natural < expected else StumbleKind.LONG
+    elif feet := int(more / poem.metre.foot.syllables):
+        kind = StumbleKind.LONG if feet > 0 else StumbleKind.SHORT
+        natural = max(0, expected + feet)
     else:
         kind, natural = StumbleKind.CROWDED, expected
     return Stumble(
