@@ -12,13 +12,13 @@ from proofkit.cli.guard import Exit, say
 from proofkit.cli.options import Format
 from proofkit.cli.outputs import into_folder, targets
 from proofkit.cli.progress_bar import fetch_explained, progress_bar
-from proofkit.cli.recording import only_new, recorded
 from proofkit.engines.folders import memory_file
 from proofkit.engines.memory import Memory
 from proofkit.pipeline import Outcome, check_manuscripts
 from proofkit.problem import Unusable
 from proofkit.reports.phrases import quoted
-from proofkit.settings import Choices
+from proofkit.report import Report
+from proofkit.settings import Choices, own_file_of
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -49,10 +49,10 @@ def check_all(request: Request) -> Exit:
     ):
         for outcome in check_manuscripts(manuscripts, request.choices, memory=memory, progress=bar):
             bar.clear()
-            report = recorded(outcome)
+            report = _recorded(outcome)
             outcomes.append(replace(outcome, report=report))
             if report:
-                delivery.take(outcome.path, only_new(report) if request.new_only else report)
+                delivery.take(outcome.path, _only_new(report) if request.new_only else report)
             else:
                 say(outcome.problem or f"{outcome.path} could not be checked.")
     delivery.close()
@@ -74,8 +74,24 @@ def _code(outcome: Outcome, *, mind_new: bool) -> Exit:
         return Exit.UNUSABLE
     if not outcome.report.complete:
         return Exit.INCOMPLETE
-    report = only_new(outcome.report) if mind_new else outcome.report
+    report = _only_new(outcome.report) if mind_new else outcome.report
     return Exit.ERRORS if report.errors else Exit.CLEAN
+
+
+def _recorded(outcome: Outcome) -> Report | None:
+    """The report; in a book's folder the draft is recorded, and the report says what changed."""
+    if outcome.report is None or not own_file_of(outcome.path).is_file():
+        return outcome.report
+    # Only now: elsewhere nothing of the ledger need be loaded.
+    from proofkit.cli.recording import recorded  # noqa: PLC0415
+
+    return recorded(outcome)
+
+
+def _only_new(report: Report) -> Report:
+    from proofkit.cli.recording import only_new  # noqa: PLC0415 - as above
+
+    return only_new(report)
 
 
 def _delivery(request: Request, manuscripts: tuple[Path, ...]) -> Delivery:
@@ -86,9 +102,11 @@ def _delivery(request: Request, manuscripts: tuple[Path, ...]) -> Delivery:
         return Files(format_, files, request.limit, show_stet=request.show_stet)
     if format_ is Format.TABLE:
         return Screen(request.limit, several=several, show_stet=request.show_stet)
-    if format_ is Format.WORD:
+    if format_ in (Format.WORD, Format.HTML):
         name = f"{manuscripts[0].stem}{format_.ending}"
-        raise Unusable(f"A Word copy needs a file or a folder to go into: --output {quoted(name)}")
+        raise Unusable(
+            f"A {format_.what} needs a file or a folder to go into: --output {quoted(name)}"
+        )
     return Pipe(format_, several=several)
 
 
@@ -98,5 +116,5 @@ def _implied(output: str | None, manuscripts: tuple[Path, ...]) -> Format:
         return Format.TABLE
     if into_folder(output, manuscripts):
         return Format.JSON
-    endings = {".json": Format.JSON, ".csv": Format.CSV, ".docx": Format.WORD}
+    endings = {".json": Format.JSON, ".csv": Format.CSV, ".html": Format.HTML, ".docx": Format.WORD}
     return endings.get(Path(output).suffix.lower(), Format.TABLE)
