@@ -107,6 +107,10 @@ class Files:
             from proofkit.reports.word_copy.copy import as_word_copy  # noqa: PLC0415
 
             return as_word_copy(report, path, datetime.now(UTC))
+        if self._format is Format.HTML:
+            from proofkit.reports.proof.proof import as_proof  # noqa: PLC0415 - as above
+
+            return as_proof(report, show_stet=self._show_stet).encode()
         if self._format is Format.CSV:
             return (_BYTE_ORDER_MARK + as_csv([report])).encode()
         return _set_out(report, self._limit, show_stet=self._show_stet).encode()

@@ -11,18 +11,23 @@ class Format(StrEnum):
     TABLE = "table"
     JSON = "json"
     CSV = "csv"
+    HTML = "html"
     WORD = "word"
 
     @property
     def ending(self) -> str:
         """How the file of such a report ends; a table's can't be taken for a manuscript's."""
-        own = {Format.TABLE: ".report.txt", Format.WORD: " - proof queries.docx"}
+        own = {
+            Format.TABLE: ".report.txt",
+            Format.HTML: ".proof.html",
+            Format.WORD: " - proof queries.docx",
+        }
         return own.get(self, f".{self}")
 
     @property
     def what(self) -> str:
         """What the author knows it as."""
-        return "Word copy" if self is Format.WORD else "report"
+        return {Format.HTML: "marked proof", Format.WORD: "Word copy"}.get(self, "report")
 
 
 class EnglishAsked(StrEnum):

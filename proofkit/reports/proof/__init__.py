@@ -1,0 +1,1 @@
+"""The marked proof: the book's text as a galley, with a corrector's marks in its margin."""
