@@ -16,8 +16,8 @@ from proofkit.engines.folders import memory_file
 from proofkit.engines.memory import Memory
 from proofkit.pipeline import Outcome, check_manuscripts
 from proofkit.problem import Unusable
-from proofkit.reports.phrases import quoted
 from proofkit.report import Report
+from proofkit.reports.phrases import quoted
 from proofkit.settings import Choices, own_file_of
 
 
