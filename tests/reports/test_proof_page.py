@@ -129,9 +129,9 @@ def test_a_mark_says_for_and_read_and_stands_level_with_its_words(
         note = page.locator(".note[aria-label*='reduce space']")
         assert (
             note.get_attribute("aria-label")
-            == "no. 9, reduce space: for “she␣␣took” read “she took”"
+            == "no. 8, reduce space: for “she␣␣took” read “she took”"
         )
-        words = page.locator("[data-m='9']").bounding_box()
+        words = page.locator("[data-m='8']").bounding_box()
         beside = note.bounding_box()
         assert words
         assert beside
