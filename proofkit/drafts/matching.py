@@ -8,7 +8,7 @@ is no longer there was fixed if its sentence still stands, and went with its tex
 
 from __future__ import annotations
 
-from collections import defaultdict
+from collections import Counter, defaultdict
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
 
@@ -53,6 +53,8 @@ class _Match:
     def __init__(self, last: Draft, now: Draft, past: Sequence[Ended]) -> None:
         self._last, self._now, self._past = last, now, past
         self._revision = Revision(last.texts, now.texts)
+        self._passages = _Passages(last, now)
+        self._times = Counter(map(_check_and_quote, (*last.issues, *now.issues)))
         self._stays: dict[int, int] = {}  # from an issue of the last draft to one of the newest
         self._returns: dict[int, int] = {}  # from one of the past to one of the newest
         for score, trait in (
@@ -63,6 +65,7 @@ class _Match:
         ):
             left = {n: issue for n, issue in enumerate(last.issues) if n not in self._stays}
             self._stays |= self._paired(left, score, trait)
+        self._kept = [tuple(map(self._renamed, ended.passages)) for ended in past]
         gone = {number: ended.issue for number, ended in enumerate(past)}
         self._returns |= self._paired(gone, self._returned, _check)
 
@@ -88,7 +91,7 @@ class _Match:
                     issue=issue,
                     status=self._how_ended(issue),
                     draft=self._last.number,
-                    passages=_passages(self._last, issue),
+                    passages=self._passages.of(self._last, issue),
                     places=self._carried(issue.places),
                 )
 
@@ -99,7 +102,7 @@ class _Match:
                 yield replace(
                     gone,
                     places=self._carried(gone.places),
-                    passages=tuple(map(self._renamed, gone.passages)),
+                    passages=self._kept[number],
                 )
 
     def _how_ended(self, issue: DraftIssue) -> Status:
@@ -148,22 +151,21 @@ class _Match:
             return 2.0
         if self._revision.still_stands(ours.span) or not self._revision.is_new(theirs.span):
             return None
-        return _likeness(_passages(self._last, ours), _passages(self._now, theirs))
+        return _likeness(self._passages.of(self._last, ours), self._passages.of(self._now, theirs))
 
     def _only_one(self, old: int, new: int) -> float | None:
         """By words that are nowhere else in either draft, and went here as they came there."""
         ours, theirs = self._last.issues[old], self._now.issues[new]
-        every = (*self._last.issues, *self._now.issues)
-        times = sum((i.check, i.quote) == (ours.check, ours.quote) for i in every)
-        alone = times == 2 and any(map(str.isalpha, ours.quote))  # once in either draft
+        once_in_each = self._times[_check_and_quote(ours)] == 2
+        alone = once_in_each and any(map(str.isalpha, ours.quote))
         gone = not self._revision.still_stands(ours.span)
         return 1.0 if alone and gone and self._revision.is_new(theirs.span) else None
 
     def _returned(self, old: int, new: int) -> float | None:
         """By the place where it was, or where that is gone by what stood around it."""
         gone, issue = self._past[old], self._now.issues[new]
-        found = _passages(self._now, issue)
-        kept = tuple(map(self._renamed, gone.passages))
+        found = self._passages.of(self._now, issue)
+        kept = self._kept[old]
         if not gone.places:
             return _likeness(kept, found)
         if not any(self._revision.reach(p, q) for p in gone.places for q in issue.places):
@@ -195,6 +197,22 @@ class _Match:
         return pairs
 
 
+class _Passages:
+    """The places of issues with the words around them, each worked out once."""
+
+    def __init__(self, *drafts: Draft) -> None:
+        self._texts = {id(draft): draft.texts for draft in drafts}
+        self._known: dict[int, tuple[Passage, ...]] = {}
+
+    def of(self, draft: Draft, issue: DraftIssue) -> tuple[Passage, ...]:
+        """The passages of an issue, as they are written down for a ruling."""
+        if id(issue) not in self._known:
+            texts = self._texts[id(draft)]
+            lines = (written(texts, place) for place in issue.places)
+            self._known[id(issue)] = tuple(p for line in lines if (p := passage_in(line)))
+        return self._known[id(issue)]
+
+
 def _standing(
     issue: DraftIssue,
     status: Status,
@@ -224,12 +242,6 @@ def _known_again(kept: Passage, found: Passage) -> bool:
     """By the words at fault and those around them; many words at fault are known by themselves."""
     by_itself = len(kept.quote.split()) >= _MANY and same_words(kept, found)
     return by_itself or alike(kept, found)
-
-
-def _passages(draft: Draft, issue: DraftIssue) -> tuple[Passage, ...]:
-    """The places of an issue with the words around them, as they are written down for a ruling."""
-    lines = (written(draft.texts, place) for place in issue.places)
-    return tuple(passage for line in lines if (passage := passage_in(line)))
 
 
 def _check(issue: DraftIssue) -> str:

@@ -5,11 +5,10 @@ from __future__ import annotations
 import re
 from bisect import bisect_left
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from proofkit.book import Span
-from proofkit.drafts.alignment import NOWHERE, Words, linked, words_of
-from proofkit.reading.sentences import sentences
+from proofkit.drafts.alignment import NOWHERE, linked, words_of
+from proofkit.drafts.side import Range, Side
 
 _STANDS = 0.5  # share of a sentence's words by which it is the same sentence
 _PASSAGE_STANDS = (
@@ -21,30 +20,6 @@ _PASSAGE = 4  # words at fault from which on they are the sentence
 _DRIFT = 6  # words that may stand in the place of those at fault, beyond their number
 
 _WORD = re.compile(r"[^\W_]+")
-Range = tuple[int, int]  # words, half open; an empty one lies before its first
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class _Side:
-    """One of the two drafts: its pages' texts, its words, and for each its place in the other draft."""
-
-    pages: Sequence[str]
-    words: Words
-    links: Sequence[int]
-
-    def link(self, word: int) -> int:
-        return self.links[word] if 0 <= word < len(self.links) else NOWHERE
-
-    def is_on(self, word: int, page: int) -> bool:
-        return 0 <= word < len(self.links) and self.words.spans[word].page == page
-
-    def text(self, words: Range, *, from_top: bool, to_foot: bool) -> str | None:
-        """The page's text around some words; None where they are not on one page."""
-        first, last = self.words.spans[words[0]], self.words.spans[words[1] - 1]
-        if first.page != last.page:
-            return None
-        page = self.pages[first.page - 1]
-        return page[0 if from_top else first.start : len(page) if to_foot else last.end]
 
 
 class Revision:
@@ -62,16 +37,17 @@ class Revision:
             for word, link in enumerate(forth)
             if link != NOWHERE and old.texts[word] != new.texts[link]
         }
-        self._last = _Side(pages=last, words=old, links=forth)
-        self._now = _Side(pages=now, words=new, links=back)
+        self._stands: dict[Span, bool] = {}
+        self._last = Side(last, old, forth)
+        self._now = Side(now, new, back)
 
     def meet(self, old: Span, new: Span) -> bool:
         """Whether a place of the last draft and one of the newest have a word in common.
 
         Two places without a word, as between two marks, meet where they lie beside the same word.
         """
-        first, last = self._last.words.within(old)
-        start, end = self._now.words.within(new)
+        first, last = self._last.within(old)
+        start, end = self._now.within(new)
         if first < last and start < end:
             return any(start <= self._last.links[word] < end for word in range(first, last))
         if first == last and start == end:
@@ -81,26 +57,26 @@ class Revision:
 
     def reach(self, old: Span, new: Span) -> bool:
         """Whether a place of the newest draft touches what stands in the place of one of the last."""
-        carried = self._carried(*self._last.words.within(old))
+        carried = self._carried(*self._last.within(old))
         if carried is None:
             return False
-        (first, last), (start, end) = carried, self._now.words.within(new)
+        (first, last), (start, end) = carried, self._now.within(new)
         if first < last and start < end:
             return first < end and start < last
         return first <= end and start <= last
 
     def carried(self, old: Span) -> Span | None:
         """Where in the newest draft a place of the last one is; None where its words are gone."""
-        place = self._carried(*self._last.words.within(old))
+        place = self._carried(*self._last.within(old))
         return None if place is None else self._span(*place)
 
     def untouched(self, old: Span) -> bool:
         """Whether the sentence around a place of the last draft stands to the letter, words beside it too."""
-        return _same(self._last, self._now, _sentence(self._last, old), page=old.page)
+        return _same(self._last, self._now, self._last.sentence(old), page=old.page)
 
     def unchanged(self, new: Span) -> bool:
         """Whether a place of the newest draft stood to the letter in the last, with a word on either side."""
-        return _same(self._now, self._last, self._now.words.within(new), page=new.page)
+        return _same(self._now, self._last, self._now.within(new), page=new.page)
 
     def renamed(self, text: str) -> str:
         """A text of the last draft with the words that others have replaced all through as they are now."""
@@ -112,14 +88,19 @@ class Revision:
 
     def is_new(self, new: Span) -> bool:
         """Whether no word of a place of the newest draft, or beside it if it has none, was in the last."""
-        first, last = self._now.words.within(new)
+        first, last = self._now.within(new)
         words = range(first, last) if first < last else (first - 1, first)
         return all(self._now.link(word) == NOWHERE for word in words)
 
     def still_stands(self, old: Span) -> bool:
         """Whether the sentence around a place of the last draft is in the newest, slip or no slip."""
-        first, last = self._last.words.within(old)
-        start, end = _sentence(self._last, old)
+        if old not in self._stands:
+            self._stands[old] = self._still_stands(old)
+        return self._stands[old]
+
+    def _still_stands(self, old: Span) -> bool:
+        first, last = self._last.within(old)
+        start, end = self._last.sentence(old)
         before = range(max(min(start, first), first - _AROUND), first)
         after = range(last, min(max(end, last), last + _AROUND))
         if first == last:  # a mark hangs on the word before it, where there is one
@@ -150,10 +131,10 @@ class Revision:
 
     def same_sentence(self, old: Span, new: Span) -> bool:
         """Whether a place of the last draft and one of the newest are at the same part of the same sentence."""
-        start, end = _sentence(self._last, old)
-        low, high = _sentence(self._now, new)
+        start, end = self._last.sentence(old)
+        low, high = self._now.sentence(new)
         ours = (self._renames.get(word, word) for word in self._last.words.texts[start:end])
-        same_part = self._last.words.within(old)[0] - start == self._now.words.within(new)[0] - low
+        same_part = self._last.within(old)[0] - start == self._now.within(new)[0] - low
         return start < end and same_part and (*ours,) == self._now.words.texts[low:high]
 
     def _something_between(self, start: int, end: int) -> bool:
@@ -215,7 +196,7 @@ class Revision:
         return Span(page=spans[0].page, start=spans[0].start, end=spans[0].start)
 
 
-def _same(here: _Side, there: _Side, words: Range, *, page: int) -> bool:
+def _same(here: Side, there: Side, words: Range, *, page: int) -> bool:
     """Whether the words and one on either side, to the ends of their page, are the same on both sides."""
     top, foot = not here.is_on(words[0] - 1, page), not here.is_on(words[1], page)
     low, high = words[0] - (not top), words[1] + (not foot)
@@ -229,15 +210,3 @@ def _same(here: _Side, there: _Side, words: Range, *, page: int) -> bool:
     ours = here.text((low, high), from_top=top, to_foot=foot)
     theirs = there.text((first, first + high - low), from_top=top, to_foot=foot)
     return ours is not None and ours == theirs
-
-
-def _sentence(side: _Side, span: Span) -> Range:
-    """The words of the sentences that a place touches."""
-    touched = [
-        (start, end)
-        for start, end in sentences(side.pages[span.page - 1])
-        if start <= span.end and span.start <= end
-    ]
-    if not touched:
-        return side.words.within(span)
-    return side.words.within(Span(page=span.page, start=touched[0][0], end=touched[-1][1]))

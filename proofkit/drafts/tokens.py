@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import re
-from bisect import bisect_left
-from collections.abc import Mapping, Sequence
+from bisect import bisect_left, bisect_right
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 
+from proofkit.book import Span
 from proofkit.drafts.alignment import NOWHERE, linked, words_of
 
 _TOKEN = re.compile(r"\S+")
@@ -38,30 +39,32 @@ class Tokens:
 def tokens_of(was: Sequence[str], now: Sequence[str]) -> tuple[Tokens, Tokens]:
     """The tokens of two drafts, given by their pages' texts; each has one partner at most."""
     old_words, new_words = words_of(was), words_of(now)
-    old, old_owners = _tokens(was)
-    new, new_owners = _tokens(now)
+    old, old_starts = _tokens(was)
+    new, new_starts = _tokens(now)
     for word, link in enumerate(linked(old_words.texts, new_words.texts)):
         if link == NOWHERE:
             continue
-        ours, theirs = old_words.spans[word], new_words.spans[link]
-        one, other = old_owners[ours.page, ours.start], new_owners[theirs.page, theirs.start]
+        one = _owner(old, old_starts, old_words.spans[word])
+        other = _owner(new, new_starts, new_words.spans[link])
         if one.partner is None and other.partner is None:
             one.partner, other.partner = other, one
     return old, new
 
 
-def _tokens(pages: Sequence[str]) -> tuple[Tokens, Mapping[tuple[int, int], Token]]:
-    """The tokens, and for each character of a page that is not white space the one it belongs to."""
-    every, owners = [], {}
+def _tokens(pages: Sequence[str]) -> tuple[Tokens, Sequence[Sequence[int]]]:
+    """The tokens, and for each page where they start."""
+    every, starts = [], []
     for number, text in enumerate(pages, 1):
-        page = []
-        for found in _TOKEN.finditer(text):
-            token = Token(text=found.group(), page=number)
-            page.append(token)
-            for at in range(*found.span()):
-                owners[number, at] = token
-        every.append(tuple(page))
-    return Tokens(pages=tuple(every)), owners
+        found = list(_TOKEN.finditer(text))
+        every.append(tuple(Token(text=each.group(), page=number) for each in found))
+        starts.append([each.start() for each in found])
+    return Tokens(pages=tuple(every)), starts
+
+
+def _owner(tokens: Tokens, starts: Sequence[Sequence[int]], word: Span) -> Token:
+    """The token that a word is part of."""
+    at = bisect_right(starts[word.page - 1], word.start) - 1
+    return tokens.page(word.page)[at]
 
 
 def longest_rise(numbers: Sequence[int]) -> set[int]:
