@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import sqlite3
+from contextlib import suppress
 from datetime import datetime
 
 import msgspec
@@ -98,9 +99,16 @@ def read_issues(base: sqlite3.Connection, number: int) -> list[tuple[DraftIssue,
 
 
 def read_past(base: sqlite3.Connection) -> tuple[Ended, ...]:
-    """What ended in any draft so far and did not come back."""
-    rows = base.execute("SELECT ended FROM past ORDER BY place")
-    return tuple(msgspec.json.decode(ended, type=Ended) for (ended,) in rows)
+    """What ended in any draft so far and did not come back.
+
+    What another proofkit wrote in a shape of its own is passed over: a slip may then be called new that is
+    back again, and nothing worse.
+    """
+    past = []
+    for (ended,) in base.execute("SELECT ended FROM past ORDER BY place"):
+        with suppress(msgspec.DecodeError):
+            past.append(msgspec.json.decode(ended, type=Ended))
+    return tuple(past)
 
 
 def _read_pages(base: sqlite3.Connection, number: int) -> tuple[DraftPage, ...]:

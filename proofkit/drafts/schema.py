@@ -29,6 +29,7 @@ The tables:
 ``past``        what ended in any draft and has not come back, as JSON: the next comparison needs it
 
 What was written about a draft is never changed afterwards; only ``past`` moves on with the newest one.
+What is kept as JSON must stay readable: a field that is added to it later needs a default.
 """
 
 from __future__ import annotations

@@ -186,3 +186,12 @@ def test_a_check_that_failed_half_way_adds_nothing_to_a_text_known_completely(le
     assert not record(ledger, half).is_new
     assert record(ledger, draft("the the", day=2, complete=False)).is_new
     assert record(ledger, draft("the the", day=3)).is_new
+
+
+def test_a_past_in_another_shape_is_passed_over(ledger: Path) -> None:
+    record(ledger, draft())
+    record(ledger, draft("the the", "in form", day=1))
+    with closing(sqlite3.connect(ledger)) as base, base:
+        base.execute("UPDATE past SET ended = '{\"colour\": \"red\"}' WHERE ended LIKE '%the the%'")
+    again = record(ledger, draft(day=2, age_band="board"))
+    assert (statuses(again)["the the"], statuses(again)["in form"]) == ("new", "back again")
