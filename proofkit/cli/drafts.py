@@ -19,10 +19,12 @@ manuscript in that folder is a draft of the book, whatever the file is called. T
 proofkit.db, in that folder and nowhere else.
 
 \b
-    proofkit drafts [MANUSCRIPT|FOLDER]   the drafts, a row each; without either, those of this folder
-    proofkit drafts compare A B           what is different between two drafts
-    proofkit drafts export FILE           all of it as one JSON file
-    proofkit drafts import FILE           bring in what was exported, or another proofkit.db
+    proofkit drafts [MANUSCRIPT|FOLDER]  a row a draft; of this folder without it
+        --format table|html|json|csv     how; a table without this option
+        --output PATH                    write to this file; its ending tells how
+    proofkit drafts compare A B          what is different between two drafts
+    proofkit drafts export FILE          all of it as one JSON file
+    proofkit drafts import FILE          what was exported, or another proofkit.db
 """
 
 
@@ -86,7 +88,7 @@ def compare(
     b: Annotated[str, typer.Argument(metavar="B", help="Another one.")],
     book: _Book = Path(),
 ) -> Exit:
-    """Tell which pages changed from one draft to another, word by word, and what came with it."""
+    """Tell what changed between two drafts, word by word."""
     from proofkit.cli.drafting import compare_drafts  # noqa: PLC0415 - as above
 
     return compare_drafts(a, b, book)
@@ -98,7 +100,7 @@ def export(
     file: Annotated[Path, typer.Argument(metavar="FILE", help="The JSON file to write.")],
     book: _Book = Path(),
 ) -> Exit:
-    """Write all drafts, their texts and issues, as one JSON file."""
+    """Write all drafts as one JSON file."""
     from proofkit.cli.drafting import export_to  # noqa: PLC0415 - as above
 
     return export_to(file, book)
@@ -112,7 +114,7 @@ def import_(
     ],
     book: _Book = Path(),
 ) -> Exit:
-    """Bring drafts in, from an exported file or another ledger; what is here already stays once."""
+    """Bring drafts in, each once, in the order of their dates."""
     from proofkit.cli.drafting import import_from  # noqa: PLC0415 - as above
 
     return import_from(file, book)
