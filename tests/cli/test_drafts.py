@@ -110,13 +110,15 @@ def test_two_drafts_are_compared_by_number_date_or_file(folder: Path) -> None:
         )
     }
     assert len(told) == 1
-    assert told.pop().splitlines() == [
+    lines = told.pop().splitlines()
+    cut = lines.pop(5)  # which of two equal words was cut nobody can tell
+    assert cut.startswith("  cut ›the‹ (… ")
+    assert lines == [
         "The Lighthouse Goat: draft 1 (2026-09-01) and draft 2 (2026-09-02)",
         "Words 196 → 195, errors 6 → 5, queries 1 → 1",
         "1 spread changed",
         "",
         "spread 2",
-        "  cut ›the‹ (… Mr Brannock climbed the | ninety-nine steps to light …)",
         "",
         "No longer in draft 2",
         "  fixed: spread 2, ›the the‹, read the",
