@@ -33,31 +33,47 @@ _WORD = re.compile(r"[^\W_]+")
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Words:
-    """The words of a draft in order, made comparable, and where each stands."""
+    """The words of a draft in order, made comparable, and where each starts and ends: page, character."""
 
     texts: tuple[str, ...]
-    spans: tuple[Span, ...]
+    starts: tuple[tuple[int, int], ...]
+    ends: tuple[tuple[int, int], ...]
+
+    def span(self, word: int) -> Span:
+        """Where a word stands."""
+        (page, start), (_page, end) = self.starts[word], self.ends[word]
+        return Span(page=page, start=start, end=end)
 
     def within(self, span: Span) -> tuple[int, int]:
         """The words that a span touches, as a half-open range; an empty one where it touches none."""
-        first = bisect_right(self.spans, (span.page, span.start), key=lambda w: (w.page, w.end))
-        last = bisect_left(self.spans, (span.page, span.end), key=lambda w: (w.page, w.start))
+        first = bisect_right(self.ends, (span.page, span.start))
+        last = bisect_left(self.starts, (span.page, span.end))
         return first, max(first, last)
+
+    def pages(self) -> Iterator[tuple[int, int]]:
+        """The words of each page that has any, as a half-open range."""
+        start = 0
+        while start < len(self.starts):
+            end = bisect_left(self.starts, (self.starts[start][0] + 1, 0), start)
+            yield start, end
+            start = end
 
 
 def words_of(pages: Sequence[str]) -> Words:
     """The words of a book of these page texts."""
-    texts, spans = [], []
+    texts, starts, ends = [], [], []
     for number, page in enumerate(pages, 1):
         for word in _WORD.finditer(page):
             texts.append(unicodedata.normalize("NFC", word.group()).casefold())
-            spans.append(Span(page=number, start=word.start(), end=word.end()))
-    return Words(texts=tuple(texts), spans=tuple(spans))
+            starts.append((number, word.start()))
+            ends.append((number, word.end()))
+    return Words(texts=tuple(texts), starts=tuple(starts), ends=tuple(ends))
 
 
-def linked(old: Sequence[str], new: Sequence[str]) -> tuple[int, ...]:
+def linked(old: Words, new: Words) -> tuple[int, ...]:
     """For each word of ``old`` its place in ``new``, or NOWHERE; no two have the same place."""
-    links = _Links(old, new)
+    links = _Links(old.texts, new.texts)
+    links.link_pages(old, new)
     for length in _RUNS:
         links.link_runs(length)
     links.grow()
@@ -78,6 +94,14 @@ class _Links:
         self.forth = [NOWHERE] * len(old)
         self.back = [NOWHERE] * len(new)
 
+    def link_pages(self, old: Words, new: Words) -> None:
+        """Link the pages whose words are the same, where there is but one such page in either draft."""
+        ours, theirs = _pages(old), _pages(new)
+        for words, places in ours.items():
+            if len(places) == 1 == len(theirs.get(words, ())):
+                for step in range(len(words)):
+                    self._link(places[0] + step, theirs[words][0] + step)
+
     def link_runs(self, length: int, *, times: int = 1) -> None:
         """Link the runs of that many words that are in what is left of both drafts as often.
 
@@ -93,12 +117,15 @@ class _Links:
 
     def grow(self) -> None:
         """Link equal words beside linked ones."""
-        for at in range(len(self.old) - 1):
-            if self.forth[at] != NOWHERE:
-                self._link_equal(at + 1, self.forth[at] + 1)
-        for at in range(len(self.old) - 1, 0, -1):
-            if self.forth[at] != NOWHERE:
-                self._link_equal(at - 1, self.forth[at] - 1)
+        gaps = _gaps(self.forth)
+        for start, end in gaps:
+            for at in range(max(start, 1), end):
+                if not self._link_equal(at, self.forth[at - 1], 1):
+                    break
+        for start, end in gaps:
+            for at in range(min(end, len(self.old) - 1) - 1, start - 1, -1):
+                if not self._link_equal(at, self.forth[at + 1], -1):
+                    break
 
     def fill_gaps(self) -> None:
         """Link what is equal, in its order, between two linked words."""
@@ -144,13 +171,26 @@ class _Links:
             before -= 1
         return [(left + 1, after), (before, right)]
 
-    def _link_equal(self, our: int, their: int) -> None:
-        if 0 <= their < len(self.new) and self.old[our] == self.new[their]:
+    def _link_equal(self, our: int, beside: int, step: int) -> bool:
+        """Link a word with the one a step on from its neighbour's place; whether it is linked now."""
+        their = beside + step
+        inside = beside != NOWHERE and 0 <= their < len(self.new)
+        if inside and self.forth[our] == NOWHERE and self.old[our] == self.new[their]:
             self._link(our, their)
+        return self.forth[our] != NOWHERE
 
     def _link(self, our: int, their: int) -> None:
         if self.forth[our] == NOWHERE and self.back[their] == NOWHERE:
             self.forth[our], self.back[their] = their, our
+
+
+def _pages(draft: Words) -> dict[tuple[str, ...], list[int]]:
+    """Where the pages of each text start, but for those of hardly a word."""
+    places = defaultdict(list)
+    for start, end in draft.pages():
+        if end - start >= min(_RUNS):
+            places[draft.texts[start:end]].append(start)
+    return places
 
 
 def _runs(

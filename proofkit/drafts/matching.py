@@ -14,11 +14,10 @@ from dataclasses import replace
 
 from proofkit.book import Span
 from proofkit.drafts.draft import Draft, DraftIssue
+from proofkit.drafts.passages import Passages, agreement
 from proofkit.drafts.revision import Revision
 from proofkit.drafts.status import Comparison, Ended, Standing, Status
-from proofkit.rulings.passage import Passage, alike, likeness, passage_in, same_words, written
-
-_MANY = 8  # words at fault
+from proofkit.rulings.passage import Passage, same_words
 
 # How well an old issue, by its place in a list, agrees with a new one; None where it is another.
 _Score = Callable[[int, int], float | None]
@@ -53,7 +52,7 @@ class _Match:
     def __init__(self, last: Draft, now: Draft, past: Sequence[Ended]) -> None:
         self._last, self._now, self._past = last, now, past
         self._revision = Revision(last.texts, now.texts)
-        self._passages = _Passages(last, now)
+        self._passages = Passages(last, now)
         self._times = Counter(map(_check_and_quote, (*last.issues, *now.issues)))
         self._stays: dict[int, int] = {}  # from an issue of the last draft to one of the newest
         self._returns: dict[int, int] = {}  # from one of the past to one of the newest
@@ -151,7 +150,7 @@ class _Match:
             return 2.0
         if self._revision.still_stands(ours.span) or not self._revision.is_new(theirs.span):
             return None
-        return _likeness(self._passages.of(self._last, ours), self._passages.of(self._now, theirs))
+        return agreement(self._passages.of(self._last, ours), self._passages.of(self._now, theirs))
 
     def _only_one(self, old: int, new: int) -> float | None:
         """By words that are nowhere else in either draft, and went here as they came there."""
@@ -167,7 +166,7 @@ class _Match:
         found = self._passages.of(self._now, issue)
         kept = self._kept[old]
         if not gone.places:
-            return _likeness(kept, found)
+            return agreement(kept, found)
         if not any(self._revision.reach(p, q) for p in gone.places for q in issue.places):
             return None
         if any(same_words(one, here) for one in kept for here in found):
@@ -184,10 +183,10 @@ class _Match:
             if number not in taken:
                 free[trait(issue)].append(number)
         candidates = sorted(
-            (-agreement, old, new)
+            (-agrees, old, new)
             for old, issue in olds.items()
             for new in free[trait(issue)]
-            if (agreement := score(old, new)) is not None
+            if (agrees := score(old, new)) is not None
         )
         pairs: dict[int, int] = {}
         for _less_is_better, old, new in candidates:
@@ -195,22 +194,6 @@ class _Match:
                 pairs[old] = new
                 taken.add(new)
         return pairs
-
-
-class _Passages:
-    """The places of issues with the words around them, each worked out once."""
-
-    def __init__(self, *drafts: Draft) -> None:
-        self._texts = {id(draft): draft.texts for draft in drafts}
-        self._known: dict[int, tuple[Passage, ...]] = {}
-
-    def of(self, draft: Draft, issue: DraftIssue) -> tuple[Passage, ...]:
-        """The passages of an issue, as they are written down for a ruling."""
-        if id(issue) not in self._known:
-            texts = self._texts[id(draft)]
-            lines = (written(texts, place) for place in issue.places)
-            self._known[id(issue)] = tuple(p for line in lines if (p := passage_in(line)))
-        return self._known[id(issue)]
 
 
 def _standing(
@@ -231,17 +214,6 @@ def _standing(
 def _on_return(ended: Status) -> Status:
     """What was merely not raised for a while never went."""
     return Status.STILL_THERE if ended is Status.NO_LONGER_RAISED else Status.BACK_AGAIN
-
-
-def _likeness(kept: Sequence[Passage], found: Sequence[Passage]) -> float | None:
-    """How much of the surroundings of the places most alike is the same; None where none are alike."""
-    return max((likeness(k, f) for k in kept for f in found if _known_again(k, f)), default=None)
-
-
-def _known_again(kept: Passage, found: Passage) -> bool:
-    """By the words at fault and those around them; many words at fault are known by themselves."""
-    by_itself = len(kept.quote.split()) >= _MANY and same_words(kept, found)
-    return by_itself or alike(kept, found)
 
 
 def _check(issue: DraftIssue) -> str:

@@ -27,7 +27,7 @@ class Revision:
 
     def __init__(self, last: Sequence[str], now: Sequence[str]) -> None:
         old, new = words_of(last), words_of(now)
-        forth = linked(old.texts, new.texts)
+        forth = linked(old, new)
         back = [NOWHERE] * len(new.texts)
         for word, link in enumerate(forth):
             if link != NOWHERE:
@@ -181,19 +181,13 @@ class Revision:
         return max(near, default=0) / len(words) if words else 0.0
 
     def _span(self, first: int, last: int) -> Span:
-        spans = self._now.words.spans
+        words = self._now.words
         if first < last:
-            end = spans[last - 1]
-            start = spans[first]
-            return Span(
-                page=start.page,
-                start=start.start,
-                end=end.end if end.page == start.page else start.end,
-            )
-        if first and first == last:
-            before = spans[first - 1]
-            return Span(page=before.page, start=before.end, end=before.end)
-        return Span(page=spans[0].page, start=spans[0].start, end=spans[0].start)
+            start, end = words.span(first), words.span(last - 1)
+            same_page = start.page == end.page
+            return Span(page=start.page, start=start.start, end=end.end if same_page else start.end)
+        page, at = words.ends[first - 1] if first else words.starts[0]
+        return Span(page=page, start=at, end=at)
 
 
 def _same(here: Side, there: Side, words: Range, *, page: int) -> bool:

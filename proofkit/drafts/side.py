@@ -30,7 +30,7 @@ class Side:
 
     def is_on(self, word: int, page: int) -> bool:
         """Whether there is such a word, on that page."""
-        return 0 <= word < len(self.links) and self.words.spans[word].page == page
+        return 0 <= word < len(self.links) and self.words.starts[word][0] == page
 
     def within(self, span: Span) -> Range:
         """The words that a span touches."""
@@ -46,7 +46,7 @@ class Side:
 
     def text(self, words: Range, *, from_top: bool, to_foot: bool) -> str | None:
         """The page's text around some words; None where they are not on one page."""
-        first, last = self.words.spans[words[0]], self.words.spans[words[1] - 1]
+        first, last = self.words.span(words[0]), self.words.span(words[1] - 1)
         if first.page != last.page:
             return None
         page = self.pages[first.page - 1]

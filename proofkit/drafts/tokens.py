@@ -7,7 +7,6 @@ from bisect import bisect_left, bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 
-from proofkit.book import Span
 from proofkit.drafts.alignment import NOWHERE, linked, words_of
 
 _TOKEN = re.compile(r"\S+")
@@ -41,11 +40,11 @@ def tokens_of(was: Sequence[str], now: Sequence[str]) -> tuple[Tokens, Tokens]:
     old_words, new_words = words_of(was), words_of(now)
     old, old_starts = _tokens(was)
     new, new_starts = _tokens(now)
-    for word, link in enumerate(linked(old_words.texts, new_words.texts)):
+    for word, link in enumerate(linked(old_words, new_words)):
         if link == NOWHERE:
             continue
-        one = _owner(old, old_starts, old_words.spans[word])
-        other = _owner(new, new_starts, new_words.spans[link])
+        one = _owner(old, old_starts, old_words.starts[word])
+        other = _owner(new, new_starts, new_words.starts[link])
         if one.partner is None and other.partner is None:
             one.partner, other.partner = other, one
     return old, new
@@ -61,10 +60,10 @@ def _tokens(pages: Sequence[str]) -> tuple[Tokens, Sequence[Sequence[int]]]:
     return Tokens(pages=tuple(every)), starts
 
 
-def _owner(tokens: Tokens, starts: Sequence[Sequence[int]], word: Span) -> Token:
-    """The token that a word is part of."""
-    at = bisect_right(starts[word.page - 1], word.start) - 1
-    return tokens.page(word.page)[at]
+def _owner(tokens: Tokens, starts: Sequence[Sequence[int]], word: tuple[int, int]) -> Token:
+    """The token that a word is part of, given the word's page and its first character."""
+    page, start = word
+    return tokens.page(page)[bisect_right(starts[page - 1], start) - 1]
 
 
 def longest_rise(numbers: Sequence[int]) -> set[int]:
