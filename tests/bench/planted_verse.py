@@ -3,7 +3,7 @@
     python -m tests.bench.planted_verse [misses] [alarms] [poems]
 
 The poems are those of ``nursery-verse.txt``, which the prices were set on, and of
-``nursery-verse-unseen.txt``, which they were not; regular or not, each a book of its own with a stanza a
+``nursery-verse-unseen.txt``, which they were not fitted to (but looked at once); regular or not, each a book of its own with a stanza a
 page. In every line, where it can be done, one slip of each kind is planted: a foot too few, a foot too
 many, a word stressed on the other syllable, a last word that does not rhyme. A slip is found if a row
 that was not there before points at its line (of a rhyme: at either line). ``misses`` and ``alarms``

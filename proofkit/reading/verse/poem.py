@@ -170,7 +170,8 @@ class OddRefrain:
 class Verse:
     """All verse of a book.
 
-    ``metre``   None where no metre is clear: then no line is said to stumble
+    ``metre``   None where no metre is clear (then no line is said to stumble), or where a story has
+                several songs, each in its own
     ``scheme``  the rhyme scheme that most stanzas have, or ""
     ``whole``   whether the whole story is verse, and not songs in a story
     """
