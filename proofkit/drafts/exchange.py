@@ -6,6 +6,7 @@
 from __future__ import annotations
 
 import sqlite3
+import tempfile
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from pathlib import Path
@@ -24,8 +25,9 @@ from proofkit.drafts.draft import (
     Versions,
 )
 from proofkit.drafts.ledger import add, drafts, is_known, newest, transaction
-from proofkit.drafts.ledger_file import writing
+from proofkit.drafts.ledger_file import copied, writing
 from proofkit.drafts.schema import TABLES_OF_DRAFTS
+from proofkit.drafts.trouble import Damaged
 from proofkit.problem import Unusable
 
 _SQLITE = b"SQLite format 3\x00"
@@ -122,7 +124,7 @@ def _drafts_in(source: Path) -> Iterator[Draft]:
             f"{source} can’t be read. Check its name, and that you may open it."
         ) from error
     if content.startswith(_SQLITE):
-        return drafts(source)
+        return iter(_drafts_of_copy(source))
     try:
         ledger = msgspec.json.decode(content, type=_Ledger)
         return iter([_read(draft, ledger.texts) for draft in ledger.drafts])
@@ -131,6 +133,17 @@ def _drafts_in(source: Path) -> Iterator[Draft]:
             f"{source} is neither a file that proofkit drafts export wrote nor a ledger, so nothing was "
             "brought in from it. Export it again where it came from."
         ) from error
+
+
+def _drafts_of_copy(source: Path) -> list[Draft]:
+    """What is brought in is only read, whatever is the matter with it: it is a copy that is set right."""
+    try:
+        with tempfile.TemporaryDirectory(prefix="proofkit-") as folder:
+            return list(drafts(copied(source, Path(folder))))
+    except Damaged as damage:
+        raise Unusable(
+            f"{source} is damaged and can’t be read, so nothing was brought in from it. It was left as it is."
+        ) from damage
 
 
 def _written(draft: Draft, texts: dict[str, int]) -> _Draft:

@@ -88,7 +88,7 @@ def _settled(file: Path) -> Iterator[Path]:
         return
     # In a folder that can't be written to it is a copy that is set right.
     with tempfile.TemporaryDirectory(prefix="proofkit-") as folder:
-        yield _copied(file, Path(folder))
+        yield copied(file, Path(folder))
 
 
 def _put_right(file: Path) -> bool:
@@ -100,7 +100,12 @@ def _put_right(file: Path) -> bool:
         return False
 
 
-def _copied(file: Path, folder: Path) -> Path:
+def copied(file: Path, folder: Path) -> Path:
+    """A copy in ``folder`` of the ledger in ``file``, up to date, with what a stopped run left undone done.
+
+    Raises Damaged or Unusable as ``writing``.
+    """
+    _refuse_strangers(file)
     copy = folder / file.name
     with _told(file):
         for path in (file, *_left_behind(file)):

@@ -10,12 +10,13 @@ from pathlib import Path
 import pytest
 from jsonschema import Draft202012Validator  # type: ignore[import-untyped]  # has no types
 
-from proofkit.drafts import exchange
+from proofkit.drafts import exchange, ledger_file
 from proofkit.drafts import ledger as ledger_module
 from proofkit.drafts.draft import Draft
 from proofkit.drafts.exchange import Imported, exported, import_into
 from proofkit.drafts.ledger import drafts, record, summaries
 from proofkit.drafts.ledger_file import LEDGER
+from proofkit.drafts.schema import MIGRATIONS
 from proofkit.problem import Unusable
 from proofkit.rulings.ruling import Ruling
 from tests.drafts.goat_drafts import SLIPS, draft
@@ -148,3 +149,24 @@ def test_a_text_that_is_pointed_at_and_missing_is_refused(tmp_path: Path) -> Non
         (tmp_path / "changed.json").write_text(json.dumps(told))
         with pytest.raises(Unusable, match="nothing was brought in"):
             import_into(tmp_path / LEDGER, tmp_path / "changed.json")
+
+
+def test_a_ledger_that_is_brought_in_is_only_read(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    with monkeypatch.context() as patch:
+        patch.setattr(ledger_file, "MIGRATIONS", MIGRATIONS[:1])
+        patch.setattr(ledger_file, "LAYOUT", 1)
+        older = ledger_of(tmp_path / "older", 0, 1)
+    content, changed = older.read_bytes(), older.stat().st_mtime_ns
+    assert import_into(tmp_path / LEDGER, older).added == 2
+    assert (older.read_bytes(), older.stat().st_mtime_ns) == (content, changed)
+    assert list(older.parent.iterdir()) == [older]
+
+
+def test_a_damaged_ledger_is_named_as_it_was_named(tmp_path: Path) -> None:
+    ledger = ledger_of(tmp_path / "one", 0, 1)
+    ledger.write_bytes(ledger.read_bytes()[:5000])
+    with pytest.raises(Unusable, match="damaged") as problem:
+        import_into(tmp_path / LEDGER, ledger)
+    assert str(ledger) in str(problem.value)
