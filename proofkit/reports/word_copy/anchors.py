@@ -15,14 +15,13 @@ from proofkit.readers.word_places import Spot, aligned, letters_of, references_o
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Anchor:
-    """The file's characters from ``first`` to ``last``; ``beside`` what they lie in, if not in the text.
+    """The file's characters from ``first`` to ``last``, or what stands for them in the text.
 
-    ``exact``: they are the characters that were asked for, no more and no fewer.
+    ``beside`` is what they lie in if not in the text itself: "footnote", "endnote", "text box".
     """
 
     first: Spot
     last: Spot
-    exact: bool = True
     beside: str = ""
 
 
@@ -55,12 +54,13 @@ class Anchors:
         self._spots: dict[tuple[int, int], tuple[Spot | None, ...] | None] = {}
 
     def of(self, page: int, start: int, end: int) -> Anchor | None:
-        """The anchor of characters ``start`` to ``end`` of a page; of none, that of their paragraph.
+        """The anchor of characters ``start`` to ``end`` of a page.
 
-        A page without text has its label's. None where the file has no words to hold on to.
+        What is about no characters is about the page and has its label's, or else its paragraph's. None
+        where the file has no words to hold on to.
         """
         here = self._book.page(page)
-        if not here.paragraphs:
+        if not here.paragraphs or (start == end == 0 and self._label_of(here)):
             return self._label(here)
         index = _paragraph_at(here, start)
         if beside := self._beside(page, index):
@@ -109,27 +109,29 @@ class Anchors:
             if element is not None:
                 kind = locator.partition(" ")[0] if locator in self._references else "text box"
                 spot = _element(element)
-                return Anchor(first=spot, last=spot, exact=False, beside=kind)
+                return Anchor(first=spot, last=spot, beside=kind)
         return None
 
     def _whole(self, locator: str) -> Anchor | None:
         """A whole passage of the text, but for the white space at its ends."""
         letters = [x for passage in self._by_locator[locator] for x in letters_of(passage)]
         spots = [letter.spot for letter in letters if not letter.text.isspace()]
-        return Anchor(first=spots[0], last=spots[-1], exact=False) if spots else None
+        return Anchor(first=spots[0], last=spots[-1]) if spots else None
 
     def _label(self, page: Page) -> Anchor | None:
         """The label of a page; where it has none, the passage before or after."""
-        locator = self._labels.get(page.number) or self._labelled(page)
-        for passage in self._around(locator, page):
+        for passage in self._around(self._label_of(page), page):
             if stand_in(passage, self._references) is None and (
                 anchor := self._whole(passage.locator)
             ):
                 return anchor
         return None
 
+    def _label_of(self, page: Page) -> str:
+        return self._labels.get(page.number) or self._labelled(page)
+
     def _labelled(self, page: Page) -> str:
-        """The locator of the first passage that holds the page's label, after what stands before it."""
+        """The locator of the first passage that begins with the page's label, after what stands before it."""
         label = "".join(page.label.split())
         for passage in self._passages[self._passages_before(page) :] if label else ():
             text = kept("".join(run.text for run in passage.runs))

@@ -42,18 +42,16 @@ def clean_copy(book: Book) -> Clean:
     _set_styles(document)
     document.core_properties.title = _text(book.title)
     document.core_properties.author = document.core_properties.comments = ""
-    count, label = 0, ""
+    count = 0
     locators: dict[tuple[int, int], str] = {}
     labels: dict[int, str] = {}
     titled = False
     for page in book.pages:
         if page.label:
-            if page.label != label:
-                document.add_paragraph(_text(page.label), "Heading 2")
-                count += 1
+            document.add_paragraph(_text(page.label), "Heading 2")
+            count += 1
             labels[page.number] = f"paragraph {count}"
         breaks = not page.label and page.number > 1
-        label = page.label
         for index, paragraph in enumerate(page.paragraphs):
             style = _style(paragraph, titled=titled)
             titled = titled or style == "Title"

@@ -12,6 +12,7 @@ from proofkit.reports.places import also
 
 _MOST_READINGS = 3
 _LONGEST_QUOTE = 60
+_QUOTATION_MARKS = frozenset('“”‘"')
 _TAKE_OUT = "(take out)"
 _SENTENCE_END = re.compile(r"[.!?…][”’\"')]*$")
 
@@ -26,10 +27,10 @@ def comment_text(report: Report, issue: RankedIssue, key: str, beside: str = "")
     reading = _reading(fault, shown=bool(beside) or (fault.start, fault.end) != _ends(issue))
     reason = one_line(why(report, issue))
     elsewhere = _sentence(also(report, issue))
-    where = f"In the {beside}{_quoted(fault, reading)}: " if beside else ""
+    where = f"in the {beside}{_quoted(fault, reading)}: " if beside else ""
     if issue.tier is Tier.ERROR:
-        parts = [_sentence(reading), _sentence(reason), elsewhere]
-        said = where + " ".join(filter(None, parts))
+        what = _sentence(f"{where}{reading or reason}")
+        said = " ".join(filter(None, [what, _sentence(reason) if reading else "", elsewhere]))
     else:
         ask = f"{_opening(reading)}?" if reading else "Let it stand?"
         said = " ".join(filter(None, [f"Query: {where}{_stopped(reason)}", elsewhere, ask]))
@@ -46,14 +47,19 @@ def _reading(fault: Fault, *, shown: bool) -> str:
     if not readings:
         return ""
     if readings == (_TAKE_OUT,):
-        return f"take out “{_short(fault.quote)}”" if shown else "take it out"
-    offered = " or ".join("nothing" if r == _TAKE_OUT else f"“{r}”" for r in readings)
-    return f"for “{_short(fault.quote)}” read {offered}" if shown else f"read {offered}"
+        return f"take out {_marked(_short(fault.quote))}" if shown else "take it out"
+    offered = " or ".join("nothing" if r == _TAKE_OUT else _marked(r) for r in readings)
+    return f"for {_marked(_short(fault.quote))} read {offered}" if shown else f"read {offered}"
 
 
 def _quoted(fault: Fault, reading: str) -> str:
     """The words at fault, where what to read doesn't give them."""
-    return "" if reading or not fault.quote else f", “{_short(fault.quote)}”"
+    return "" if reading or not fault.quote else f", {_marked(_short(fault.quote))}"
+
+
+def _marked(words: str) -> str:
+    """The words between marks: quotation marks, or the table's where they have some themselves."""
+    return f"›{words}‹" if _QUOTATION_MARKS.intersection(words) else f"“{words}”"
 
 
 def _short(words: str) -> str:
