@@ -29,6 +29,7 @@ def as_html(steps: Sequence[Step], hiding: Sequence[str] = ()) -> str:
     drafts = [step.draft for step in steps]
     drawn = steps[-MOST_DRAWN:]
     open_, spreads = open_in(drawn), spreads_in(steps)
+    heads, rows = _filled([setting.HEADS, *setting.rows(drafts)])
     *remarks, progress = setting.remarks(drafts)
     return sealed_page(
         Path(__file__).parent,
@@ -42,9 +43,9 @@ def as_html(steps: Sequence[Step], hiding: Sequence[str] = ()) -> str:
         else progress,
         towards=tuple(_towards(steps)),
         remarks=remarks,
-        heads=setting.HEADS,
+        heads=heads,
         numbers=setting.NUMBERS,
-        rows=list(setting.rows(drafts)),
+        rows=rows,
         open=open_,
         drawn=[step.draft.number for step in drawn],
         held_back=len(steps) - len(drawn),
@@ -79,7 +80,16 @@ def _towards(steps: Sequence[Step]) -> Iterator[tuple[str, str]]:
 
 def _of(now: int, first: int, *, alone: bool) -> str:
     told = f"{now:,}" if now else "none"
-    return told if alone else f"{told}; {first or 'none'} in the first draft"
+    if alone:
+        return told
+    return f"{told}{', as' if now == first else f'; {first:,}' if first else '; none'} in the first draft"
+
+
+def _filled(table: Sequence[Sequence[str]]) -> tuple[Sequence[str], Sequence[Sequence[str]]]:
+    """The headings and the rows of a table, without columns that have nothing in them."""
+    columns = [column for column in zip(*table, strict=True) if any(column[1:])]
+    heads, *rows = zip(*columns, strict=True)
+    return heads, rows
 
 
 def _figures(drafts: int) -> tuple[int, ...]:

@@ -13,7 +13,7 @@ from proofkit.drafts.summary import Summary
 from proofkit.reports.drafts.setting import day
 from proofkit.reports.html.charts import Bar, level, share, stacked
 
-MOST_DRAWN = 60  # drafts; of more the newest are drawn, and all are in the table
+MOST_DRAWN = 40  # drafts; of more the newest are drawn, and all are in the table
 _HEIGHT = 11.0  # rem for errors and queries together, without what stands above the bars
 _TALLEST = 1.25  # rem for one issue at most: a book with two of them is no tower
 _ABOVE = 1.4  # rem for the figure above the tallest bar
@@ -56,6 +56,11 @@ class Column:
     queries_at: float
     fresh_queries: int
     fixed: int
+
+    @property
+    def fresh(self) -> int:
+        """What that draft brought anew, errors and queries together."""
+        return self.fresh_errors + self.fresh_queries
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
