@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bisect import bisect_right
 from collections import defaultdict
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
@@ -158,8 +159,7 @@ class Anchors:
 
 def _paragraph_at(page: Page, at: int) -> int:
     """The paragraph that character ``at`` lies in, or the last one before it."""
-    found = [index for index, paragraph in enumerate(page.paragraphs) if paragraph.start <= at]
-    return found[-1] if found else 0
+    return max(0, bisect_right(page.paragraphs, at, key=lambda p: p.start) - 1)
 
 
 def _element(element: Element) -> Spot:

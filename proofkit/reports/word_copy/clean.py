@@ -90,8 +90,12 @@ def _set_styles(document: WordDocument) -> None:
         before, after = _SPACES[name]
         layout = style.paragraph_format
         layout.space_before, layout.space_after, layout.line_spacing = Pt(before), Pt(after), 1.3
-    for border in document.styles["Title"].element.xpath("w:pPr/w:pBdr"):
-        border.getparent().remove(border)
+        # A theme's face would come before the style's; a rule and letters set apart are for a brochure.
+        for odd in style.element.xpath("w:pPr/w:pBdr | w:pPr/w:numPr | w:rPr/w:spacing"):
+            odd.getparent().remove(odd)
+        for face in style.element.xpath("w:rPr/w:rFonts"):
+            for attribute in [a for a in face.attrib if a.endswith("Theme")]:
+                del face.attrib[attribute]
 
 
 def _text(text: str) -> str:
