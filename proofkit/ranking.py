@@ -58,7 +58,7 @@ _WEIGHTS: dict[str, float] = {
     "consistency/label-two-ways": 0.3,
     "consistency/serial-comma-two-ways": 0.25,
     "consistency/stop-and-mark-two-ways": 0.25,
-    "verse/": 0.6,
+    "verse/": 0.7,
     "reading/": 0.3,
     "grammar/comma-": 0.1,
 }

@@ -64,9 +64,9 @@ def _about_its_sentences(
             f"a sentence of {measures.longest_sentence} words, where {band.longest_sentence.most} is the most"
         )
     elif places.get("mean_sentence") is Place.WELL_ABOVE and measures.words >= _FEWEST_WORDS:
+        mean = f"{measures.mean_sentence:.1f}".removesuffix(".0")
         yield (
-            f"{measures.mean_sentence:.1f} words a sentence, where {band.plural} have "
-            f"{band.mean_sentence.most} at most"
+            f"{mean} words a sentence, where {band.plural} have {band.mean_sentence.most} at most"
         )
 
 

@@ -56,6 +56,7 @@ hard glad pleased proceeded
 _RESTING = word_set(
     "lived sat stood stared looked pointed laughed smiled arrived belonged listened waited lay knelt plunged"
 )
+_STANDING = word_set("sat stood")
 _PLACING = ("in", "on", "at", "into", "to", "for", "with", "by", "under", "from", "of")
 _TIMES = word_set(
     "next other same very whole first last day night week minute moment second evening morning year summer winter "
@@ -197,6 +198,8 @@ def _lost_place(tokens: Sequence[Token], at: int) -> _Gap | None:
         return None
     if tokens[at].tag not in ("DT", "PRP$") or tokens[at + 1].text.lower() in _TIMES:
         return None
+    if before in _STANDING and any(t.tag == "IN" for t in tokens[at + 2 : at + 4]):
+        return None  # "he stood the lamp on the box"
     if tokens[at].text not in ("the", "a", "an", "his", "her", "their", "its", "my", "our"):
         return None
     tags = [token.tag for token in tokens[at + 1 : at + 5]]
