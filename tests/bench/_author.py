@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-import random
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from dataclasses import dataclass, field
 from pathlib import Path
 
@@ -120,7 +119,3 @@ def stories() -> list[Path]:
     return sorted((tests / "stories").glob("*.md")) + sorted(
         (tests.parent / "examples" / "clean").glob("*.md")
     )
-
-
-def choice_of(chance: random.Random, items: Sequence[Sentence]) -> Sentence | None:
-    return chance.choice(items) if items else None

@@ -21,7 +21,8 @@ from proofkit.drafts.status import Comparison, Status
 from proofkit.issue import Issue, Tier, issue_at, with_keys
 from proofkit.readers.read import read
 from tests.bench._author import Manuscript, Slip, Word, manuscript_of, stories
-from tests.bench._edits import MADE, Author
+from tests.bench._edits import Author
+from tests.bench._slips_made import MADE
 from tests.drafts.making import drafted
 
 BOOKS, DRAFTS, SEED = 30, 12, 7

@@ -15,4 +15,4 @@ def test_statuses_are_right_through_twelve_drafts_of_eight_books() -> None:
     assert min(tally.truths[status] for status in Status if status in tally.truths) >= 20
     assert len(tally.truths) == 6
     assert tally.share >= 0.98
-    assert tally.new_by_move == 0
+    assert tally.wrong[Status.STILL_THERE, Status.NEW] == 0
