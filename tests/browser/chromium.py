@@ -13,7 +13,7 @@ from pathlib import Path
 
 import pytest
 from axe_playwright_python.sync_playwright import Axe
-from playwright.sync_api import Browser, Page, sync_playwright
+from playwright.sync_api import Browser, Page, Playwright, sync_playwright
 
 PHONE = 360  # CSS pixels, the narrowest that is common
 DESK = 1100
@@ -23,15 +23,22 @@ _NAMES = ("chromium", "chromium-browser", "google-chrome")
 @pytest.fixture(scope="module")
 def browser() -> Iterator[Browser]:
     """Chromium, started once for a module."""
-    found = next(filter(None, map(shutil.which, _NAMES)), None)
-    if found is None:
-        pytest.skip("Chromium is not installed here")
-    # Chromium's sandbox refuses to run as root, as in a container.
-    unboxed = ["--no-sandbox"] if os.geteuid() == 0 else []
     with sync_playwright() as driver:
-        started = driver.chromium.launch(executable_path=found, args=unboxed)
+        started = launched(driver)
+        if started is None:
+            pytest.skip("Chromium is not installed here")
         yield started
         started.close()
+
+
+def launched(driver: Playwright) -> Browser | None:
+    """The system's own Chromium, started; None where there is none."""
+    found = next(filter(None, map(shutil.which, _NAMES)), None)
+    if found is None:
+        return None
+    # Chromium's sandbox refuses to run as root, as in a container.
+    unboxed = ["--no-sandbox"] if os.geteuid() == 0 else []
+    return driver.chromium.launch(executable_path=found, args=unboxed)
 
 
 @contextmanager

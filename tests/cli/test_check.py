@@ -156,6 +156,8 @@ def test_manuscripts_of_one_name_are_refused_before_the_work(
         (["--output", "slip.csv"], "slip.csv", "\ufeffmanuscript,"),
         (["--output", "slip.txt"], "slip.txt", "The Lighthouse Goat"),
         (["--output", "slip.txt", "--format", "json"], "slip.txt", "{"),
+        (["--output", "proof.html"], "proof.html", "<!DOCTYPE html>"),
+        (["--output", "out/", "--format", "html"], "out/goat.proof.html", "<!DOCTYPE html>"),
         (["--output", "out/"], "out/goat.json", "{"),
         (["--output", ".", "--format", "table"], "goat.report.txt", "The Lighthouse Goat"),
     ],
@@ -170,6 +172,13 @@ def test_the_format_is_the_one_asked_for_or_told_by_the_files_ending(
     monkeypatch.chdir(tmp_path)
     assert check("goat.docx", *arguments).exit_code == 1
     assert (tmp_path / name).read_text(encoding="utf-8").startswith(start)
+
+
+def test_a_marked_proof_needs_a_place_to_go_to(pipeline: FakePipeline) -> None:
+    result = check("goat.docx", "--format", "html")
+    assert result.exit_code == 2
+    assert "--output goat.proof.html" in result.stderr
+    assert pipeline.paths == ()
 
 
 @pytest.mark.usefixtures("pipeline")

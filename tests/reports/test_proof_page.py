@@ -144,13 +144,13 @@ def test_each_row_says_place_for_read_why_and_how_sure(browser: Browser, write: 
         row = " ".join(page.locator("#c1").inner_text().split())
         assert row.startswith("no. 1 paragraph 1 for the the read the a word twice sure")
         asked = " ".join(page.locator(".slip li[data-tier=query]").last.inner_text().split())
-        assert "for Mister read Mr? elsewhere the book has Mr (4 times) query, likely" in asked
+        assert "for Mister read Mr ? elsewhere the book has Mr (4 times) query, likely" in asked
 
 
 def test_words_and_grade_stand_at_the_head_of_each_spread(browser: Browser, write: Write) -> None:
     report = goat.goat()
     with opened(browser, write(report)) as page:
-        heads = page.locator(".sheet-head").all_inner_texts()
+        heads = page.locator(".spread-head").all_inner_texts()
     assert heads[0].split("\n\n") == ["Title page", "not counted as story"]
     for head, spread in zip(heads[1:], report.reading.spreads, strict=True):
         name, figures = head.split("\n\n")
@@ -358,7 +358,7 @@ def test_without_its_script_the_proof_is_whole(browser: Browser, write: Write) -
 
 def test_a_long_text_without_pages_is_cut_into_strips(browser: Browser, write: Write) -> None:
     with opened(browser, write(_many(120, paginated=False))) as page:
-        heads = page.locator(".sheet-head h2").all_inner_texts()
+        heads = page.locator(".spread-head h2").all_inner_texts()
         assert heads[0].startswith("Paragraphs 1–")
         edges = [re.findall(r"\d+", head) for head in heads]
         assert len(heads) > 2

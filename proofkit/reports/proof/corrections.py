@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 
@@ -15,7 +16,9 @@ from proofkit.reports.places import also
 from proofkit.reports.proof.marks import Kind, Mark, mark_of
 
 _QUOTED = 60  # characters of the words at fault that the slip repeats
+_WORD = 24  # characters of a word before them that come along
 _IN_MARGIN = 18  # characters of new matter that the margin holds
+_LAST_WORD = re.compile(r"\S*\Z")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -68,7 +71,7 @@ class Correction:
         if self.quote:
             parts.append(f"for “{self.quote}”")
         if self.read:
-            parts.append(f"read “{self.read}”")
+            parts.append(f"read “{self.read}”{'?' if self.asks else ''}")
         return f"no. {self.number}, {' '.join([f'{parts[0]}:', *parts[1:]]) if parts[1:] else parts[0]}"
 
 
@@ -102,6 +105,7 @@ def _correction(
     # What is to stand is marked whole: nothing of it changes.
     reading = None if stands else next(iter(issue.suggestions), None)
     mark = mark_of(issue.quote, reading)
+    along = _word_before(text, issue)
     return Correction(
         number=number,
         issue=issue,
@@ -109,8 +113,8 @@ def _correction(
         start=issue.start + mark.start,
         end=issue.start + mark.end,
         margin=_margin(mark),
-        quote=excerpt(text, issue, _QUOTED).quote,
-        read=_reading(text, issue),
+        quote=along + excerpt(text, issue, _QUOTED).quote,
+        read=" or ".join(along + reading for reading in fault_of(text, issue).readings[:2]),
         why=why(report, issue),
         also=also(report, issue),
         sure=how_sure(issue.confidence),
@@ -119,9 +123,12 @@ def _correction(
     )
 
 
-def _reading(text: str, issue: RankedIssue) -> str:
-    line = " or ".join(fault_of(text, issue).readings[:2])
-    return f"{line}?" if line and issue.tier is Tier.QUERY else line
+def _word_before(text: str, issue: RankedIssue) -> str:
+    """The word before words at fault that begin with a space: without it a slip could not be read."""
+    if not issue.quote[:1].isspace() or not issue.quote.strip():
+        return ""
+    word = _LAST_WORD.search(text, max(0, issue.start - _WORD), issue.start)
+    return one_line(word.group()) if word else ""
 
 
 def _margin(mark: Mark) -> str:

@@ -80,7 +80,8 @@ def galley(
             touched[at].append(each)
     for span, each in elsewhere:
         at = _first_reaching(ends, span.start)
-        also[at].append((_clamped(span.start, blocks[at]), each))
+        if each not in noted[at]:  # its own note stands beside the paragraph already
+            also[at].append((_clamped(span.start, blocks[at]), each))
     return {
         block: tuple(_pieces(text, block, noted[at], touched[at], also[at]))
         for at, block in enumerate(blocks)
@@ -125,6 +126,8 @@ def _strokes(text: str, corrections: Iterable[Correction]) -> Iterator[_Stroke]:
         if each.start < each.end and not _is_long(each):
             name = _STROKES.get(each.kind, "asked")
             start, end = _without_spaces(text, each) if name == "struck" else (each.start, each.end)
+            if name == "struck" and end - start == 1:
+                name = "slashed"  # a level stroke would miss a comma
             yield _Stroke(start=start, end=end, name=name, number=each.number)
 
 

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from pathlib import Path, PurePath
 
 from proofkit.report import Report
-from proofkit.reports.html_page import policy, showable, templates
+from proofkit.reports.html.sealed import sealed_page
 from proofkit.reports.phrases import about, confirmable, quoted, since_last, tally, title
 from proofkit.reports.proof.corrections import Correction, corrections
 from proofkit.reports.proof.galley import Piece, galley
@@ -19,6 +19,7 @@ from proofkit.reports.proof.marks import Kind
 from proofkit.reports.proof.sheets import Block, Sheet, Strip, sheets_of
 
 _BESIDE_THIS = Path(__file__).parent
+_LONG = 10_000  # words; what has more would be slow to set out all at once
 _MEANINGS = {
     Kind.INSERT: "put in what stands in the margin, at the caret",
     Kind.DELETE: "take out what is struck through",
@@ -66,34 +67,25 @@ class SetSheet:
 def as_proof(report: Report, *, show_stet: bool = False) -> str:
     """The whole page; with ``show_stet`` the issues that the author lets stand are marked too."""
     found = corrections(report, show_stet=show_stet)
-    style, script = _own("proof.css"), _own("proof.js")
     used = {each.kind for each in found} | ({Kind.QUERY} if any(c.asks for c in found) else set())
-    page = templates(_BESIDE_THIS).get_template("proof.html.jinja")
-    return showable(
-        page.render(
-            report=report,
-            title=title(report),
-            about=about(report),
-            since=since_last(report),
-            tally=tally(report),
-            sheets=_set(report, found),
-            corrections=found,
-            families=sorted(Counter(each.family for each in found).items()),
-            tiers=Counter(each.tier for each in found),
-            legend=[(kind, meaning) for kind, meaning in _MEANINGS.items() if kind in used],
-            confirm=[confirmable(report, word) for word in report.words_to_confirm],
-            stet=f"proofkit stet {quoted(report.manuscript.path)}",
-            file_name=PurePath(report.manuscript.path).name,
-            kinds=Kind,
-            style=style,
-            script=script,
-            policy=policy(style, script),
-        )
+    return sealed_page(
+        _BESIDE_THIS,
+        report=report,
+        title=title(report),
+        about=about(report),
+        since=since_last(report),
+        tally=tally(report),
+        sheets=_set(report, found),
+        corrections=found,
+        families=sorted(Counter(each.family for each in found).items()),
+        tiers=Counter(each.tier for each in found),
+        legend=[(kind, meaning) for kind, meaning in _MEANINGS.items() if kind in used],
+        confirm=[confirmable(report, word) for word in report.words_to_confirm],
+        stet=f"proofkit stet {quoted(report.manuscript.path)}",
+        long=report.manuscript.words > _LONG,
+        file_name=PurePath(report.manuscript.path).name,
+        kinds=Kind,
     )
-
-
-def _own(name: str) -> str:
-    return (_BESIDE_THIS / name).read_text(encoding="utf-8")
 
 
 def _set(report: Report, found: Sequence[Correction]) -> list[SetSheet]:

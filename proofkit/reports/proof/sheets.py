@@ -68,10 +68,15 @@ def _whole(report: Report, pages: Sequence[PageReport], strips: Sequence[Strip])
     else:
         name = f"spread {spread}"
         strips = [
-            Strip(page=strip.page, blocks=strip.blocks, label=page_name(strip.page))
+            Strip(page=strip.page, blocks=strip.blocks, label=_label(strip.page, name))
             for strip in strips
         ]
     return Sheet(name=_capital(name), figures=_figures(report, pages), strips=tuple(strips))
+
+
+def _label(page: PageReport, sheet: str) -> str:
+    own = page_name(page)
+    return "" if own == sheet else own
 
 
 def _part(report: Report, strip: Strip) -> Sheet:

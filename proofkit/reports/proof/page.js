@@ -47,6 +47,7 @@ function tick(place, ticked) {
   if (ticked) done.add(key); else done.delete(key);
   ticks[place].checked = ticked;
   notes[place].classList.toggle("ticked", ticked);
+  rows[place].classList.toggle("ticked", ticked);
 }
 
 function count() {
