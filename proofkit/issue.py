@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import hashlib
 import re
+import unicodedata
 from collections import Counter
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
@@ -91,25 +92,30 @@ def matter_of(book: Book, issue: Issue) -> str:
     """What an issue's key is made from, but for the count: its check, its words and their neighbours."""
     text = book.page(issue.span.page).text
     start, end = issue.span.start, issue.span.end
-    quote = " ".join(issue.quote.split())
+    quote = unicodedata.normalize("NFC", " ".join(issue.quote.split()))
     return "\x1f".join([issue.check, quote, *_before(text, start), "\x1e", *_after(text, end)])
 
 
 def _before(text: str, at: int) -> list[str]:
     """The neighbours to the left; the window grows until its own edge can have cut none of them."""
-    earshot, words = _EARSHOT, _WORD.findall(text, max(0, at - _EARSHOT), at)
+    earshot, words = _EARSHOT, _words(text[max(0, at - _EARSHOT) : at])
     while len(words) <= _NEIGHBOURS and at > earshot < _FARTHEST:
         earshot *= 2
-        words = _WORD.findall(text, max(0, at - earshot), at)
+        words = _words(text[max(0, at - earshot) : at])
     return words[-_NEIGHBOURS:]
 
 
 def _after(text: str, at: int) -> list[str]:
-    earshot, words = _EARSHOT, _WORD.findall(text, at, at + _EARSHOT)
+    earshot, words = _EARSHOT, _words(text[at : at + _EARSHOT])
     while len(words) <= _NEIGHBOURS and at + earshot < len(text) and earshot < _FARTHEST:
         earshot *= 2
-        words = _WORD.findall(text, at, at + earshot)
+        words = _words(text[at : at + earshot])
     return words[:_NEIGHBOURS]
+
+
+def _words(text: str) -> list[str]:
+    """The words, whichever way a file spells a letter with an accent."""
+    return _WORD.findall(unicodedata.normalize("NFC", text))
 
 
 def key_of(matter: str, count: int) -> str:

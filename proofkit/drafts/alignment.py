@@ -28,7 +28,8 @@ _ALIKE = 0.3  # share of a gap's words below which its single words agree by cha
 _EVERY = 4_000_000  # pairs of words up to which common words are compared too
 _OFTEN = 2  # times that a word was replaced by the same other
 
-_WORD = re.compile(r"[^\W_]+")
+# A letter may be followed by its accent, as files from some machines have it.
+WORD = re.compile(r"[^\W_](?:[^\W_]|[\u0300-\u036f])*")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -63,7 +64,7 @@ def words_of(pages: Sequence[str]) -> Words:
     """The words of a book of these page texts."""
     texts, starts, ends = [], [], []
     for number, page in enumerate(pages, 1):
-        for word in _WORD.finditer(page):
+        for word in WORD.finditer(page):
             texts.append(unicodedata.normalize("NFC", word.group()).casefold())
             starts.append((number, word.start()))
             ends.append((number, word.end()))

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-import re
 from bisect import bisect_left
 from collections.abc import Sequence
 
 from proofkit.book import Span
-from proofkit.drafts.alignment import NOWHERE, linked, words_of
+from proofkit.drafts.alignment import NOWHERE, WORD, linked, words_of
 from proofkit.drafts.side import Range, Side
 
 _STANDS = 0.5  # share of a sentence's words by which it is the same sentence
@@ -18,8 +17,6 @@ _AROUND = 8  # words on either side that are looked at: where a stop is lacking 
 _BESIDE = 2  # words on either side of those at fault, one of which must stand
 _PASSAGE = 4  # words at fault from which on they are the sentence
 _DRIFT = 6  # words that may stand in the place of those at fault, beyond their number
-
-_WORD = re.compile(r"[^\W_]+")
 
 
 class Revision:
@@ -80,7 +77,7 @@ class Revision:
 
     def renamed(self, text: str) -> str:
         """A text of the last draft with the words that others have replaced all through as they are now."""
-        return _WORD.sub(lambda word: self._successor(word.group()), text)
+        return WORD.sub(lambda word: self._successor(word.group()), text)
 
     def _successor(self, word: str) -> str:
         other = self._renames.get(word.casefold())

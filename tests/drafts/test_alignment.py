@@ -51,6 +51,15 @@ def test_a_word_is_found_at_its_place_and_none_between_two() -> None:
     assert words.within(Span(page=2, start=0, end=0)) == (3, 3)
 
 
+def test_an_accent_written_after_its_letter_is_the_same_word() -> None:
+    assert followed(("The cafe\u0301 was shut",), ("The caf\u00e9 was shut",)) == [
+        "the",
+        "caf\u00e9",
+        "was",
+        "shut",
+    ]
+
+
 @given(pages, pages)
 def test_no_two_words_become_the_same_one(was: list[str], now: list[str]) -> None:
     old, new = words_of(was), words_of(now)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import random
 import re
+import unicodedata
 from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
 from functools import cache
@@ -113,6 +114,18 @@ def test_a_wider_gap_at_fault_keeps_its_key() -> None:
         for gap in ("  ", "   ", "\t\t", " " * 40)
     }
     assert len(keys) == 1
+
+
+def test_the_way_a_file_spells_an_accent_does_not_change_a_key() -> None:
+    text = "Una caf\u00e9 se\u00f1ora ni\u00f1o mam\u00e1."
+    other = unicodedata.normalize("NFD", text)
+    here, there = (
+        spotted(book_of(each), (Span(page=1, start=m.start(), end=m.end()) for m in words))
+        for each in (text, other)
+        for words in [re.finditer(r"\S+", each)]
+    )
+    assert len(other) > len(text)
+    assert [issue.key for issue in here] == [issue.key for issue in there]
 
 
 def found_in(path: Path) -> set[str]:
