@@ -124,9 +124,9 @@ def main(arguments: Sequence[str]) -> None:
         texts: dict[str, int] = {}
         whole = issues = 0
         for draft in drafts(number):
-            began = time.perf_counter()
+            began = time.process_time()
             record(ledger, draft)
-            seconds.append(time.perf_counter() - began)
+            seconds.append(time.process_time() - began)
             for text in draft.texts:
                 texts.setdefault(text, len(zlib.compress(text.encode(), 9)))
             whole += len(zlib.compress("\n".join(draft.texts).encode(), 9))
@@ -141,7 +141,7 @@ def main(arguments: Sequence[str]) -> None:
         print(f"size / all drafts' texts, each compressed as a whole: {size / whole:.3f}")
         early, late = statistics.median(seconds[:20]), statistics.median(seconds[-20:])
         print(
-            f"recording one: median {early:.3f} s at first, {late:.3f} s at last, worst {max(seconds):.3f} s"
+            f"recording one, seconds of a core: median {early:.3f} at first, {late:.3f} at last, worst {max(seconds):.3f}"
         )
         _print_listing(folder)
 
