@@ -9,7 +9,17 @@ from typing import Annotated
 import typer
 
 import proofkit
-from proofkit.cli import begin, check, drafts, engine, explain, reading, stet, stylesheet
+from proofkit.cli import (
+    begin,
+    check,
+    drafts,
+    engine,
+    explain,
+    reading,
+    rulings_from,
+    stet,
+    stylesheet,
+)
 from proofkit.cli.streams import steady_streams
 
 app = typer.Typer(
@@ -27,6 +37,7 @@ app.command("reading", help=reading.HELP, short_help="Tell how a book reads, and
     reading.reading
 )
 app.command("stet", help=stet.HELP)(stet.stet)
+app.command("rulings-from", help=rulings_from.HELP)(rulings_from.rulings_from)
 app.command("explain", short_help="Tell what a check finds, and why it matters.")(explain.explain)
 app.command(
     "stylesheet",
