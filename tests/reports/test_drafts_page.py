@@ -254,6 +254,18 @@ def test_of_many_drafts_the_newest_are_drawn_and_in_sight(browser: Browser, writ
         assert oldest
         assert 0 < newest["x"] < PHONE
         assert oldest["x"] < 0
+        heads = page.locator("table.families thead th").all_inner_texts()[1:]
+        assert [re.findall(r"\d+", head) for head in heads] == [
+            ["11"],
+            ["47"],
+            ["48"],
+            ["49"],
+            ["50"],
+        ]
+        kinds = page.locator("table.kinds tbody tr")
+        assert kinds.count() == 40
+        told = kinds.last.locator("td").all_inner_texts()
+        assert told == page.locator("table.families td.newest").all_inner_texts()
         assert overflow(page) == 0
         assert barriers(page) == []
 

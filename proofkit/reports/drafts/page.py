@@ -20,7 +20,7 @@ from proofkit.reports.html.charts import HEIGHT, VIEW_BOX, WIDTH
 from proofkit.reports.html.sealed import sealed_page
 from proofkit.reports.phrases import counted
 
-_MOST_FIGURES = 7  # columns of figures beside a drawing
+_MOST_FIGURES = 5  # columns of figures beside a drawing
 _LEFT, _TOP = map(int, VIEW_BOX.split()[:2])
 
 
