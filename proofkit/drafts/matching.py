@@ -52,6 +52,7 @@ class _Match:
     def __init__(self, last: Draft, now: Draft, past: Sequence[Ended]) -> None:
         self._last, self._now, self._past = last, now, past
         self._revision = Revision(last.texts, now.texts)
+        self._covered = [self._revision.covered(issue.places) for issue in now.issues]
         self._passages = Passages(last, now)
         self._times = Counter(map(_check_and_quote, (*last.issues, *now.issues)))
         self._stays: dict[int, int] = {}  # from an issue of the last draft to one of the newest
@@ -130,12 +131,10 @@ class _Match:
     def _same_place(self, old: int, new: int) -> float | None:
         """By how many places that are the same; then by the words at fault, then by the key."""
         ours, theirs = self._last.issues[old], self._now.issues[new]
-        met = [
-            any(self._revision.meet(our, their) for their in theirs.places) for our in ours.places
-        ]
-        if not any(met):
+        met = self._revision.met(ours.places, self._covered[new])
+        if not met:
             return None
-        return sum(met) + 0.5 * (ours.quote == theirs.quote) + 0.1 * (ours.key == theirs.key)
+        return met + 0.5 * (ours.quote == theirs.quote) + 0.1 * (ours.key == theirs.key)
 
     def _same_text(self, old: int, new: int) -> float | None:
         """By words that nobody touched: another check may ask about them now."""

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from bisect import bisect_left
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
 
 from proofkit.book import Span
 from proofkit.drafts.alignment import NOWHERE, WORD, linked, words_of
@@ -17,6 +18,14 @@ _AROUND = 8  # words on either side that are looked at: where a stop is lacking 
 _BESIDE = 2  # words on either side of those at fault, one of which must stand
 _PASSAGE = 4  # words at fault from which on they are the sentence
 _DRIFT = 6  # words that may stand in the place of those at fault, beyond their number
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Covered:
+    """Words of the newest draft by their places, and of places without a word the word that each lies before."""
+
+    words: frozenset[int]
+    gaps: frozenset[int]
 
 
 class Revision:
@@ -51,6 +60,26 @@ class Revision:
             left, right = self._last.link(first - 1), self._last.link(first)
             return left == start - 1 != NOWHERE or right == start != NOWHERE
         return False
+
+    def covered(self, places: Iterable[Span]) -> Covered:
+        """What some places of the newest draft cover, worked out once for all that may meet them."""
+        ranges = [self._now.within(place) for place in places]
+        return Covered(
+            words=frozenset(word for start, end in ranges for word in range(start, end)),
+            gaps=frozenset(start for start, end in ranges if start == end),
+        )
+
+    def met(self, old: Iterable[Span], new: Covered) -> int:
+        """How many places of the last draft meet, as ``meet`` has it, any of those that ``new`` covers."""
+        return sum(self._met(*self._last.within(place), new) for place in old)
+
+    def _met(self, first: int, last: int, new: Covered) -> bool:
+        if first < last:
+            return not new.words.isdisjoint(self._last.links[first:last])
+        left, right = self._last.link(first - 1), self._last.link(first)
+        return (left != NOWHERE and left + 1 in new.gaps) or (
+            right != NOWHERE and right in new.gaps
+        )
 
     def reach(self, old: Span, new: Span) -> bool:
         """Whether a place of the newest draft touches what stands in the place of one of the last."""
