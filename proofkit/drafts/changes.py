@@ -138,7 +138,8 @@ class _Pages:
                 yield page.number, left[page.text.strip()].pop(0)
 
     def _changed(self, was: DraftPage, now: DraftPage) -> Iterator[PageChange]:
-        words = tuple(_word_changes(self._old.page(was.number), self._new.page(now.number)))
+        old, new = self._old.page(was.number), self._new.page(now.number)
+        words = tuple(_word_changes(old, new, (was.number, now.number)))
         change = PageChange(
             was=was,
             now=now,
@@ -163,13 +164,15 @@ def _bare(label: str) -> str:
     return " ".join("".join(c for c in label.casefold() if c.isalpha() or c == " ").split())
 
 
-def _word_changes(was: Sequence[Token], now: Sequence[Token]) -> Iterator[WordChange]:
-    """What changed on a page, run by run."""
+def _word_changes(
+    was: Sequence[Token], now: Sequence[Token], places: tuple[int, int]
+) -> Iterator[WordChange]:
+    """What changed on a page, run by run; ``places`` are its own in the older and the newer draft."""
     for (low, high), (start, end) in _runs_apart(was, now):
         before = _text(now[max(0, start - _CONTEXT) : start])
         after = _text(now[end : end + _CONTEXT])
-        away, cut = _carried(was[low:high])
-        here, added = _carried(now[start:end])
+        away, cut = _carried(was[low:high], places[1])
+        here, added = _carried(now[start:end], places[0])
         for page, words in away:
             yield WordChange(
                 change=Change.MOVED_AWAY, was=words, before=before, after=after, page=page
@@ -219,9 +222,11 @@ def _trimmed(was: Sequence[Token], now: Sequence[Token]) -> tuple[int, int]:
     return first, last
 
 
-def _carried(run: Sequence[Token]) -> tuple[list[tuple[int, str]], str]:
-    """Of some words that changed those carried from or to another page; and all the others."""
-    own = run[0].page if run else 0
+def _carried(run: Sequence[Token], own: int) -> tuple[list[tuple[int, str]], str]:
+    """Of some words that changed those carried from or to another page; and all the others.
+
+    ``own`` is the place of their own page in the other draft.
+    """
     carried, rest = [], []
     for page, group in groupby(run, key=lambda token: token.partner and token.partner.page):
         tokens = list(group)

@@ -94,6 +94,20 @@ def test_a_paragraph_carried_to_another_page_is_moved_and_not_cut_and_written_an
     assert [(c.change, c.now, c.page) for c in here.words] == [(Change.MOVED_HERE, second, 1)]
 
 
+def test_words_carried_over_are_told_though_pages_before_them_moved_up() -> None:
+    first, second = ONE.split("\n\n")
+    away, here = changes((NEW, ONE, TWO), (first, f"{second}\n\n{TWO}"))[1:]
+    assert [(c.change, c.was, c.page) for c in away.words] == [(Change.MOVED_AWAY, second, 2)]
+    assert [(c.change, c.now, c.page) for c in here.words] == [(Change.MOVED_HERE, second, 2)]
+
+
+def test_words_carried_to_another_place_on_their_page_are_cut_and_added() -> None:
+    first, second = ONE.split("\n\n")
+    words = only_words(f"{first}\n\n{second}", f"{second}\n\n{first}")
+    assert {change.change for change in words} == {Change.CUT, Change.ADDED}
+    assert len({change.was or change.now for change in words}) == 1
+
+
 def test_a_page_parted_in_two_is_made_of_one() -> None:
     first, second = TWO.split("\n\n")
     pages = changes(BOOK, (ONE, first, second, THREE))
