@@ -24,7 +24,7 @@ from proofkit.issue import Issue, with_keys
 from proofkit.opening import digest, read_once
 from proofkit.problem import Notice, Unusable
 from proofkit.progress import Progress, silent
-from proofkit.ranking import asked_where_unsure, ranked, without_rivals
+from proofkit.ranking import asked_where_unsure, one_measure_a_spread, ranked, without_rivals
 from proofkit.reading.bands import band_named
 from proofkit.reading.measure import BookReading, measure
 from proofkit.report import Report, report_of
@@ -182,7 +182,7 @@ def _examine(
             text = f"The check {check.name} failed on this manuscript; the others went on."
             notices.append(Notice(text=text, unchecked=True))
     asked = [issue for issue in issues if not is_settled(issue, task.settings.style)]
-    kept = asked_where_unsure(without_rivals(tempered(asked)))
+    kept = asked_where_unsure(one_measure_a_spread(task.book, without_rivals(tempered(asked))))
     return Findings(
         english=analysis.english,
         issues=with_keys(task.book, kept),

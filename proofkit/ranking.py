@@ -62,6 +62,8 @@ _WEIGHTS: dict[str, float] = {
     "reading/": 0.3,
     "grammar/comma-": 0.1,
 }
+# These say how a page reads or a line scans: more than one a spread would be a lecture.
+_MEASURES = ("reading/", "verse/")
 # Below this share of true ones an author who "mends" them spoils as much as they save: ask instead.
 _LIKELY = 0.6
 # An issue this long without a reading of its own is about a passage, not about its words.
@@ -107,6 +109,29 @@ def without_rivals(issues: Iterable[Issue]) -> tuple[Issue, ...]:
             kept.append(issue)
         elif len(rivals) == 1 and _narrower_twin(issue, rivals[0]):
             kept[kept.index(rivals[0])] = _merged(issue, rivals[0])
+    return tuple(sorted(kept, key=lambda issue: (issue.span, issue.check)))
+
+
+def one_measure_a_spread(book: Book, issues: Iterable[Issue]) -> tuple[Issue, ...]:
+    """The issues; of those that only measure (how it reads, how it scans) one a spread, the surest.
+
+    It keeps the others' places where they are of the same check; ``proofkit reading`` tells all. Where
+    no pages are marked all stay: the whole story is one run.
+    """
+    if not book.paginated:
+        return tuple(issues)
+    kept: list[Issue] = []
+    measured: dict[object, list[Issue]] = {}
+    for issue in issues:
+        if issue.check.startswith(_MEASURES):
+            page = book.page(issue.span.page)
+            measured.setdefault(page.spread or f"page {page.number}", []).append(issue)
+        else:
+            kept.append(issue)
+    for here in measured.values():
+        best = min(here, key=lambda issue: (-issue.confidence * weight(issue.check), issue.span))
+        others = [i.span for i in here if i.check == best.check and i is not best]
+        kept.append(replace(best, related=(*best.related, *others)))
     return tuple(sorted(kept, key=lambda issue: (issue.span, issue.check)))
 
 

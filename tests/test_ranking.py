@@ -3,13 +3,20 @@
 from __future__ import annotations
 
 import itertools
+from dataclasses import replace
 
 import pytest
 
 from proofkit.book import Book, Page, Paragraph, Role, Span
 from proofkit.checks.registry import check_names
 from proofkit.issue import Issue, Tier, issue_at
-from proofkit.ranking import asked_where_unsure, ranked, weight, without_rivals
+from proofkit.ranking import (
+    asked_where_unsure,
+    one_measure_a_spread,
+    ranked,
+    weight,
+    without_rivals,
+)
 from tests.marked import book_of
 
 BOOK = book_of("The snial went too the the pond and slept until noon.", "It was late.")
@@ -163,3 +170,28 @@ def test_the_order_in_which_issues_come_makes_no_difference() -> None:
     ]
     outcomes = {without_rivals(order) for order in itertools.permutations(issues)}
     assert len(outcomes) == 1
+
+
+def test_of_what_only_measures_a_spread_has_one_row_with_the_places_of_its_kind() -> None:
+    first = issue("pond", check="verse/line-stumbles", tier=Tier.QUERY, confidence=0.6)
+    second = issue("noon", check="verse/line-stumbles", tier=Tier.QUERY, confidence=0.5)
+    other = issue("until", check="reading/long-sentence", tier=Tier.QUERY, confidence=0.4)
+    slip = issue("snial")
+    kept = one_measure_a_spread(BOOK, [first, second, other, slip])
+    assert [each.quote for each in kept] == ["snial", "pond"]
+    assert kept[1].related == (second.span,)
+
+
+def test_two_spreads_may_each_have_a_row_that_measures() -> None:
+    one = issue("pond", check="reading/long-sentence", tier=Tier.QUERY)
+    two = issue("late", check="reading/heavy-spread", tier=Tier.QUERY)
+    assert one_measure_a_spread(BOOK, [one, two]) == (one, two)
+
+
+def test_a_story_without_pages_keeps_all_that_measures() -> None:
+    run = replace(BOOK, paginated=False)
+    both = (
+        issue("pond", check="reading/long-sentence"),
+        issue("noon", check="reading/long-sentence"),
+    )
+    assert one_measure_a_spread(run, both) == both
