@@ -341,6 +341,9 @@ def test_it_prints_whole(browser: Browser, write: Written, tmp_path: Path, paper
     text = " ".join(read.stdout.split())
     assert all(heading in text for heading in headings)
     assert "spread 4: 63" in text  # the last column of the table is not cut off
+    assert re.search(
+        r"\b1 2026-09-01 goat\.docx \d+ 10 6 1 ", text
+    )  # a table, not blocks as on a phone
 
 
 def test_the_command_writes_the_page_where_a_files_ending_asks_for_it(
