@@ -115,11 +115,29 @@ def test_the_text_is_as_set_and_the_marks_add_no_word_to_it(browser: Browser, wr
         texts = page.locator(".set").evaluate_all(
             """each => each.map(paragraph => {
                 const copy = paragraph.cloneNode(true);
-                copy.querySelectorAll(".note, .opens, .closes").forEach(mark => mark.remove());
+                copy.querySelectorAll(".note").forEach(mark => mark.remove());
                 return copy.textContent;
             })"""
         )
     assert texts == ["The Lighthouse Goat", *"\n\n".join(goat.SPREADS).split("\n\n")]
+
+
+@pytest.mark.parametrize("width", [PHONE, 480, 700, DESK])
+def test_no_mark_moves_the_text(browser: Browser, write: Write, width: int) -> None:
+    """Every paragraph is as high as the same one without its marks: no line breaks elsewhere."""
+    with opened(browser, write(goat.goat()), width=width) as page:
+        moved = page.evaluate(
+            """[...document.querySelectorAll(".set")].filter(marked => {
+                const bare = marked.cloneNode(true);
+                bare.querySelectorAll(".note").forEach(mark => mark.remove());
+                bare.textContent = bare.textContent;
+                marked.after(bare);
+                const differs = Math.abs(bare.offsetHeight - marked.offsetHeight) > 1;
+                bare.remove();
+                return differs;
+            }).map(marked => marked.textContent)"""
+        )
+    assert moved == []
 
 
 def test_a_mark_says_for_and_read_and_stands_level_with_its_words(

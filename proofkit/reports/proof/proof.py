@@ -56,12 +56,16 @@ class SetStrip:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SetSheet:
-    """A sheet as it is set, and its slip: each correction with its place on the sheet."""
+    """A sheet as it is set, and its slip: each correction with its place on the sheet.
+
+    ``part`` tells that it is only a part of a page that runs on.
+    """
 
     name: str
     figures: str
     strips: tuple[SetStrip, ...]
     slip: tuple[tuple[str, Correction], ...]
+    part: bool
 
 
 def as_proof(report: Report, *, show_stet: bool = False) -> str:
@@ -109,6 +113,7 @@ def _set(report: Report, found: Sequence[Correction]) -> list[SetSheet]:
                 for strip in sheet.strips
             ),
             slip=tuple(_slip(strips=sheet.strips, set_=set_)),
+            part=sheet.part,
         )
         for sheet in sheets
     ]

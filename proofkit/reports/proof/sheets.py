@@ -12,7 +12,7 @@ from proofkit.reports.pacing import grade_shown
 from proofkit.reports.phrases import counted
 from proofkit.reports.places import page_name
 
-STRIP = 450  # words: about what a printed page of the proof holds with its slip
+STRIP = 250  # words: a printed page of the proof holds them with their slip
 _PARAGRAPH_END = "\n\n"
 
 
@@ -41,11 +41,15 @@ class Strip:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Sheet:
-    """What is set under one heading: its ``name``, its measures in one phrase, its strips."""
+    """What is set under one heading: its ``name``, its measures in one phrase, its strips.
+
+    ``part`` tells that it is only a part of a page that runs on.
+    """
 
     name: str
     figures: str
     strips: tuple[Strip, ...]
+    part: bool = False
 
 
 def sheets_of(report: Report) -> tuple[Sheet, ...]:
@@ -85,7 +89,7 @@ def _part(report: Report, strip: Strip) -> Sheet:
     which = f"paragraph {first}" if first == last else f"paragraphs {first}–{last}"
     words = count_words(strip.page.text[strip.start : strip.blocks[-1].end])
     name = f"{page_name(strip.page)}, {which}" if report.manuscript.paginated else which
-    return Sheet(name=_capital(name), figures=counted(words, "word"), strips=(strip,))
+    return Sheet(name=_capital(name), figures=counted(words, "word"), strips=(strip,), part=True)
 
 
 def _capital(name: str) -> str:
