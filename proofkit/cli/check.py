@@ -39,7 +39,9 @@ def check(  # noqa: PLR0913 - every option is an argument
     format_: Annotated[
         Format | None,
         typer.Option(
-            "--format", help="A table to read (as without this option), or data for programs."
+            "--format",
+            help="A table to read (as without this option), data for programs, or word: a copy of the "
+            "manuscript with a comment at each row's words.",
         ),
     ] = None,
     output: Annotated[

@@ -24,7 +24,13 @@ from proofkit.report import RankedIssue, Report
 from proofkit.reports.keys import short_keys
 from proofkit.reports.word_copy.anchors import Anchor, Anchors
 from proofkit.reports.word_copy.clean import clean_copy
-from proofkit.reports.word_copy.package import Note, add_comments, comments_of, repacked
+from proofkit.reports.word_copy.package import (
+    Note,
+    add_comments,
+    as_document,
+    comments_of,
+    repacked,
+)
 from proofkit.reports.word_copy.ranges import mark
 from proofkit.reports.word_copy.wording import comment_text
 
@@ -68,7 +74,7 @@ def as_word_copy(report: Report, manuscript: Path, made: datetime) -> bytes:
     mark(opened.word.root, placed)
     add_comments(comments, notes, made)
     changed = {opened.word.part: opened.word.root, comments.part: comments.root, **comments.more}
-    return repacked(opened.content, changed if notes else {})
+    return repacked(opened.content, changed if notes else as_document(opened.package, opened.word))
 
 
 def _in_order(issues: Iterable[RankedIssue]) -> list[RankedIssue]:

@@ -11,6 +11,7 @@ from datetime import datetime
 
 from lxml import etree
 
+from proofkit.problem import Unusable
 from proofkit.readers.elements import Element, attribute, local
 from proofkit.readers.package import Package
 from proofkit.readers.word import WordFile
@@ -21,6 +22,7 @@ _INITIALS = "pk"
 _SIZE = "20"  # half points: a comment needn't be as large as a manuscript's text
 _CONTENT_TYPES = "[Content_Types].xml"
 _TYPE = "application/vnd.openxmlformats-officedocument.wordprocessingml.comments+xml"
+_PLAIN = "application/vnd.openxmlformats-officedocument.wordprocessingml.document.main+xml"
 _RELATIONS = "http://schemas.openxmlformats.org/package/2006/relationships"
 _KIND = "http://schemas.openxmlformats.org/officeDocument/2006/relationships/comments"
 _STRICT = "http://purl.oclc.org/ooxml/"
@@ -39,7 +41,7 @@ class Note:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Comments:
-    """The comments part of a Word file: its name, its tree, and the further parts it changes if it is new."""
+    """The comments part of a Word file: its name, its tree, and the further parts that change with it."""
 
     part: str
     root: Element
@@ -53,7 +55,11 @@ class Comments:
 
 
 def comments_of(package: Package, word: WordFile) -> Comments:
-    """The file's own comments part, or a new one with its entries in the file's lists."""
+    """The file's own comments part, or a new one with its entries in the file's lists.
+
+    Raises Unusable where ``as_document`` does.
+    """
+    retyped = as_document(package, word)
     folder, _, name = word.part.rpartition("/")
     relations_part = posixpath.join(folder, "_rels", f"{name}.rels")
     relations = package.xml(relations_part)
@@ -65,16 +71,37 @@ def comments_of(package: Package, word: WordFile) -> Comments:
             part = posixpath.normpath(posixpath.join(f"/{folder}", target)).lstrip("/")
             root = package.xml(part)
             if root is not None:
-                return Comments(part=part, root=root, more={})
+                return Comments(part=part, root=root, more=retyped)
     part = _free_name(package, folder)
-    types = package.xml(_CONTENT_TYPES)
     more = {relations_part: _related(relations, part, strict=_is_strict(word))}
+    types = retyped[_CONTENT_TYPES] if retyped else package.xml(_CONTENT_TYPES)
     if types is not None:
         more[_CONTENT_TYPES] = _typed(types, part)
     own = namespace(word.root)
     return Comments(
         part=part, root=etree.Element(f"{{{own}}}comments", nsmap={"w": own}), more=more
     )
+
+
+def as_document(package: Package, word: WordFile) -> Mapping[str, Element]:
+    """The list of types with a template's main part as a document's, if it is one: a copy ends in .docx.
+
+    Raises Unusable for a document with macros, which Word opens under its own ending only.
+    """
+    types = package.xml(_CONTENT_TYPES)
+    for entry in types if types is not None else ():
+        kind = attribute(entry, "ContentType")
+        if attribute(entry, "PartName") != f"/{word.part}" or kind == _PLAIN:
+            continue
+        if "macroEnabled" in kind:
+            raise Unusable(
+                f"“{package.name}” can hold macros, and a Word copy can't: save the manuscript as .docx "
+                "and check that."
+            )
+        if "template" in kind and types is not None:
+            entry.set("ContentType", _PLAIN)
+            return {_CONTENT_TYPES: types}
+    return {}
 
 
 def add_comments(comments: Comments, notes: Sequence[Note], made: datetime) -> None:
