@@ -356,3 +356,17 @@ def test_the_command_writes_the_page_where_a_files_ending_asks_for_it(
     with opened(browser, page_file) as page:
         assert page.locator("tr[id^=draft-]").count() == len(STORY)
         assert "spread 2" in page.locator("section:has(> #hiding)").inner_text()
+
+
+def test_a_long_book_scrolls_in_its_own_frame_and_by_keyboard(
+    browser: Browser, write: Written
+) -> None:
+    long = SPREADS * 3
+    with opened(browser, write(draft(spreads=long)), width=PHONE) as page:
+        frame = page.locator(".score.spreads")
+        assert frame.evaluate("frame => frame.scrollWidth > frame.clientWidth")
+        assert frame.evaluate(
+            "frame => { frame.focus(); return document.activeElement === frame; }"
+        )
+        assert overflow(page) == 0
+        assert barriers(page) == []
