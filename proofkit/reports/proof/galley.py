@@ -106,7 +106,7 @@ def _pieces(
     cuts = {block.start, block.end, *(at for at, _ in (*notes, *also)), *(at for at, *_ in points)}
     cuts |= {_clamped(at, block) for each in strokes for at in (each.start, each.end)}
     for first, last in [*pairwise(sorted(cuts)), (block.end, block.end)]:
-        over = [stroke for stroke in strokes if stroke.start <= first < stroke.end]
+        over = [stroke for stroke in strokes if stroke.start <= first < min(stroke.end, last)]
         yield Piece(
             text=text[first:last],
             notes=tuple(each for at, each in notes if at == first),
