@@ -221,6 +221,20 @@ def test_a_file_that_changed_after_it_was_checked_is_refused(tmp_path: Path) -> 
         as_word_copy(made, path, MADE)
 
 
+def test_a_copy_of_a_copy_has_no_comment_twice(tmp_path: Path) -> None:
+    path = FILES["wrapped"](tmp_path / "c.docx")
+    book = read(path)
+    issues = everywhere(book)
+    once = report(book, issues[:20])
+    copy = tmp_path / "copy.docx"
+    copy.write_bytes(as_word_copy(once, path, MADE))
+    first = comments_part(parts_of(copy.read_bytes()))
+    _, after = copied(copy, issues)
+    again = comments_part(after)
+    assert {n: again[n] for n in first} == first
+    assert len({text for _, text in again.values()}) == len(again) == len(issues)
+
+
 def test_without_issues_the_copy_is_the_manuscript(tmp_path: Path) -> None:
     path = FILES["mixed"](tmp_path / "c.docx")
     _, after = copied(path, [])

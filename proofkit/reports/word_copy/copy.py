@@ -64,7 +64,10 @@ def as_word_copy(report: Report, manuscript: Path, made: datetime) -> bytes:
     keys = short_keys(report)
     notes: list[Note] = []
     placed: list[tuple[int, Anchor]] = []
-    for number, issue in enumerate(_in_order(report.issues), comments.first_free(opened.word.root)):
+    # In a copy of a copy, what the author left open has its comment, perhaps with an answer.
+    had = comments.own_keys()
+    new = [issue for issue in _in_order(report.issues) if not issue.key.startswith(had)]
+    for number, issue in enumerate(new, comments.first_free(opened.word.root)):
         anchor = opened.anchors.of(issue.page, issue.start, issue.end)
         if anchor is None:
             raise Unusable(f"“{manuscript.name}” has no text that a comment could be set at.")

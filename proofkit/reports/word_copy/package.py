@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import io
 import posixpath
+import re
 import zipfile
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
@@ -18,8 +19,15 @@ from proofkit.readers.word import WordFile
 from proofkit.reports.word_copy.ranges import namespace
 
 AUTHOR = "proofkit"
-_INITIALS = "pk"
-_SIZE = "20"  # half points: a comment needn't be as large as a manuscript's text
+_DATE = "%Y-%m-%dT%H:%M:%SZ"
+# Small and set close, whatever the manuscript's own text is like: 20 half points, no indent.
+_COMMENT = (
+    '<w:comment xmlns:w="{own}" w:id="{number}" w:author="proofkit" w:date="{date}" w:initials="pk"><w:p>'
+    '<w:pPr><w:spacing w:before="0" w:after="0" w:line="240" w:lineRule="auto"/>'
+    '<w:ind w:left="0" w:right="0" w:firstLine="0"/></w:pPr>'
+    "<w:r><w:annotationRef/></w:r>"
+    '<w:r><w:rPr><w:sz w:val="20"/></w:rPr><w:t xml:space="preserve"/></w:r></w:p></w:comment>'
+)
 _CONTENT_TYPES = "[Content_Types].xml"
 _TYPE = "application/vnd.openxmlformats-officedocument.wordprocessingml.comments+xml"
 _PLAIN = "application/vnd.openxmlformats-officedocument.wordprocessingml.document.main+xml"
@@ -27,7 +35,7 @@ _RELATIONS = "http://schemas.openxmlformats.org/package/2006/relationships"
 _KIND = "http://schemas.openxmlformats.org/officeDocument/2006/relationships/comments"
 _STRICT = "http://purl.oclc.org/ooxml/"
 _STRICT_KIND = "http://purl.oclc.org/ooxml/officeDocument/relationships/comments"
-_SPACE = "{http://www.w3.org/XML/1998/namespace}space"
+_KEY = re.compile(r".*\[([2-9bcdfghjkmnpqrstvwxz]{4,7})\]", re.DOTALL)
 _NO_CHARACTERS = dict.fromkeys((0xFFFE, 0xFFFF))
 
 
@@ -52,6 +60,12 @@ class Comments:
         marks = (e for e in document.iter() if local(e).startswith("comment"))
         used = [attribute(e, "id") for e in (*self.root, *marks)]
         return max((int(number) for number in used if number.isdigit()), default=-1) + 1
+
+    def own_keys(self) -> tuple[str, ...]:
+        """The keys of the comments that are proofkit's own already, where a copy is copied again."""
+        own = (c for c in self.root if local(c) == "comment" and attribute(c, "author") == AUTHOR)
+        texts = ("".join(e.text or "" for e in c.iter() if local(e) == "t") for c in own)
+        return tuple(found[1] for text in texts if (found := _KEY.search(text)))
 
 
 def comments_of(package: Package, word: WordFile) -> Comments:
@@ -108,21 +122,12 @@ def add_comments(comments: Comments, notes: Sequence[Note], made: datetime) -> N
     """Put the comments into their part."""
     own = namespace(comments.root)
     for note in notes:
-        comment = etree.SubElement(comments.root, f"{{{own}}}comment")
-        for name, value in (
-            ("id", str(note.number)),
-            ("author", AUTHOR),
-            ("date", made.strftime("%Y-%m-%dT%H:%M:%SZ")),
-            ("initials", _INITIALS),
-        ):
-            comment.set(f"{{{own}}}{name}", value)
-        paragraph = etree.SubElement(comment, f"{{{own}}}p")
-        etree.SubElement(etree.SubElement(paragraph, f"{{{own}}}r"), f"{{{own}}}annotationRef")
-        run = etree.SubElement(paragraph, f"{{{own}}}r")
-        size = etree.SubElement(etree.SubElement(run, f"{{{own}}}rPr"), f"{{{own}}}sz")
-        size.set(f"{{{own}}}val", _SIZE)
-        text = etree.SubElement(run, f"{{{own}}}t", {_SPACE: "preserve"})
-        text.text = note.text.encode(errors="replace").decode().translate(_NO_CHARACTERS)
+        text = note.text.encode(errors="replace").decode().translate(_NO_CHARACTERS)
+        xml = _COMMENT.format(own=own, number=note.number, date=made.strftime(_DATE))
+        comment = etree.fromstring(xml)
+        for element in comment.iter(f"{{{own}}}t"):
+            element.text = text
+        comments.root.append(comment)
 
 
 def repacked(content: bytes, changed: Mapping[str, Element]) -> bytes:
