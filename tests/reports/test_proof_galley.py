@@ -84,6 +84,12 @@ def test_a_mark_between_paragraphs_is_made_on_the_second() -> None:
     assert next(len(piece.notes) for piece in set_[BLOCKS[1]]) == 1
 
 
+def test_a_note_comes_before_the_whole_word_that_its_mark_is_in() -> None:
+    set_ = galley(TEXT, BLOCKS, [_mark(6, 7), _mark(3, 8, number=2), _mark(12, 13, number=3)], ())
+    noted = [(it.text, [note.number for note in it.notes]) for it in set_[BLOCKS[0]] if it.notes]
+    assert noted == [("go", [1, 2]), ("sat", [3])]
+
+
 def test_another_place_is_noted_but_not_beside_the_mark_itself() -> None:
     mark = _mark(0, 3)
     set_ = galley(

@@ -35,7 +35,7 @@ _STROKES = {
 class Piece:
     """Some characters that are marked alike, with what comes right before them.
 
-    ``notes``   the corrections whose marks begin here
+    ``notes``   the corrections whose marks begin in the word that begins here
     ``points``  the signs that stand here between two characters: "caret", "bar", "opens", "closes"
     ``also``    the corrections that have this place as another of theirs
     ``strokes``  how the characters are marked; ``numbers`` the corrections that mark them
@@ -100,7 +100,7 @@ def _pieces(
     touched: Sequence[Correction],
     also: Sequence[tuple[int, Correction]],
 ) -> Iterator[Piece]:
-    notes = [(_clamped(each.start, block), each) for each in noted]
+    notes = [(_word_start(text, block, each), each) for each in noted]
     strokes = [stroke for stroke in _strokes(text, touched) if stroke.start < block.end]
     points = [point for point in _points(touched) if block.start <= point[0] <= block.end]
     cuts = {block.start, block.end, *(at for at, _ in (*notes, *also)), *(at for at, *_ in points)}
@@ -115,6 +115,16 @@ def _pieces(
             strokes=" ".join(dict.fromkeys(stroke.name for stroke in over)),
             numbers=" ".join(str(stroke.number) for stroke in over),
         )
+
+
+def _word_start(text: str, block: Block, correction: Correction) -> int:
+    """Where the word begins that a mark is in: a note inside it would part it for those who hear it."""
+    at = _clamped(correction.start, block)
+    while at < min(correction.end, block.end) and text[at].isspace():
+        at += 1
+    while at > block.start and not text[at - 1].isspace():
+        at -= 1
+    return at
 
 
 def _clamped(at: int, block: Block) -> int:
