@@ -3,8 +3,9 @@
     python examples/make_examples.py
 
 ``the-borrowed-wind.source.md`` is the book with its planted slips marked ``›wrong|right|family‹``.
-From it come the draft with the slips (here) and the same book without them (in ``clean/``). The story,
-its people and its author are invented; the text is under the project's licence.
+From it come the draft with the slips (here), the same book without them (in ``clean/``), and three
+drafts on the way from one to the other, a book's folder with its ``proofkit.toml`` (in ``drafts/``). The
+story, its people and its author are invented; the text is under the project's licence.
 """
 
 from __future__ import annotations
@@ -51,7 +52,10 @@ def slips() -> tuple[Slip, ...]:
 
 def lines(version: str) -> tuple[Line, ...]:
     """The paragraphs of the book: ``version`` is "wrong" (with the slips) or "right"."""
-    text = _SLIP.sub(lambda match: match[version], SOURCE.read_text("utf-8"))
+    return _book(_SLIP.sub(lambda match: match[version], SOURCE.read_text("utf-8")))
+
+
+def _book(text: str) -> tuple[Line, ...]:
     return tuple(_line(block) for block in text.strip().split("\n\n"))
 
 
@@ -165,8 +169,31 @@ FORMATS: dict[str, Callable[[tuple[Line, ...]], bytes]] = {
 }
 
 
+# What the author has mended by the second draft, and what was made anew in the second and the third.
+_MENDED = ("spelling", "repetition", "spacing", "sentences", "english")
+_IN_SECOND = ("said Mabel. She put on her boots", "wispered Mabel. She put on her boots")
+_IN_THIRD = ("But one morning there", "But one mornign there")
+OWN_FILE = 'title = "The Borrowed Wind"\nage-band = "picture"\nenglish = "british"\n'
+
+
+def drafts() -> dict[str, bytes]:
+    """The three drafts by the names that their author gave them: slips, fewer and a new one, one again."""
+    text = SOURCE.read_text("utf-8")
+    second = _SLIP.sub(lambda m: m["right" if m["family"] in _MENDED else "wrong"], text)
+    third = _SLIP.sub(lambda m: m["right"], text)
+    return {
+        "wind.md": as_markdown(_book(_SLIP.sub(lambda m: m["wrong"], text))),
+        "wind new.docx": as_word(_book(second.replace(*_IN_SECOND))),
+        "wind new FINAL (2).docx": as_word(_book(third.replace(*_IN_THIRD))),
+    }
+
+
 def main() -> None:
-    """Write both versions in every format."""
+    """Write both versions in every format, and the drafts."""
+    (HERE / "drafts").mkdir(exist_ok=True)
+    (HERE / "drafts" / "proofkit.toml").write_text(OWN_FILE, encoding="utf-8")
+    for name, content in drafts().items():
+        (HERE / "drafts" / name).write_bytes(content)
     (HERE / "clean").mkdir(exist_ok=True)
     for suffix, written in FORMATS.items():
         (HERE / f"{NAME}{suffix}").write_bytes(written(lines("wrong")))

@@ -1,14 +1,15 @@
 """Where the grammar of books may be asked for: in the telling, and in speech that is itself in plain English.
 
 A sailor says "we was" and "them boats", and is meant to. Such a voice shows it in more than one way: by
-letters left out, by words of no dictionary, by two negatives, or by doing the same thing again. Who
-speaks as the book does, and once not, has been mistyped.
+letters left out, by words of no dictionary, by a child's pasts (catched), by two negatives, or by doing
+the same thing again. Who speaks as the book does, and once not, has been mistyped.
 """
 
 from __future__ import annotations
 
 import re
 from collections.abc import Callable
+from functools import cache
 
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Page
@@ -16,6 +17,7 @@ from proofkit.checks.grammar._matches import in_dialect
 from proofkit.issue import Tier
 from proofkit.settings import English
 from proofkit.words.dictionary import dictionary
+from proofkit.words.forms import irregular_verbs
 from proofkit.words.quotations import quotations_of
 
 _VOICE = re.compile(
@@ -47,10 +49,19 @@ def tier_at(book: Book, analysis: Analysis, page: Page, at: int) -> Tier | None:
 def _odd(paragraph: str, english: English, count: Callable[[str], int]) -> bool:
     if _VOICE.search(paragraph) or _SMALL.search(paragraph):
         return True
-    words = dictionary(english)
+    words, spoken = dictionary(english), _WORD.findall(paragraph)
+    if any(word in _childs_pasts() and not words.knows(word) for word in spoken):
+        return True
     strange = {
         word
-        for word in _WORD.findall(paragraph)
+        for word in spoken
         if len(word) > _LETTERS and not words.knows(word) and count(word) < 3
     }
     return len(strange) > _STRANGE
+
+
+@cache
+def _childs_pasts() -> frozenset[str]:
+    """Catched, goed, drawed: a child makes every verb a regular one."""
+    verbs = (verb.plain for verb in irregular_verbs())
+    return frozenset(f"{verb}d" if verb.endswith("e") else f"{verb}ed" for verb in verbs)

@@ -52,7 +52,7 @@ _HABIT = 3  # times
 _NO_NOUNS = word_set("""
 one none other another mother father mum mom dad mummy mommy daddy papa mama granny gran grandma grandpa
 grandad grandmother grandfather nan nana nanny nurse cook teacher sister brother uncle aunt auntie baby
-mister sir madam doctor captain matron sort kind type
+mister sir madam doctor captain matron sort kind type home
 """)
 # What one is made or becomes stands bare: "they made him king".
 _MAKES = word_set(
