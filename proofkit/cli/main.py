@@ -15,6 +15,7 @@ from proofkit.cli import (
     drafts,
     engine,
     explain,
+    handoff,
     reading,
     rulings_from,
     stet,
@@ -44,6 +45,11 @@ app.command(
     help=stylesheet.HELP,
     short_help="Write down what the book decided, or mostly does.",
 )(stylesheet.stylesheet)
+app.command(
+    "handoff",
+    help=handoff.HELP,
+    short_help="Make the pack that a human proofreader is given.",
+)(handoff.handoff)
 app.add_typer(
     drafts.app, name="drafts", short_help="List a book’s drafts: what was fixed, what is new."
 )
