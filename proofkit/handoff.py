@@ -18,6 +18,7 @@ from proofkit.readers.sniff import Format, is_zip, package_format
 from proofkit.reports.handoff.brief import brief
 from proofkit.reports.handoff.checklist import checklist
 from proofkit.reports.handoff.lists import rulings_list, spreads_list, words_list
+from proofkit.reports.handoff.printed import as_printed
 from proofkit.reports.handoff.word import as_word as paper_as_word
 from proofkit.reports.phrases import counted, title
 from proofkit.reports.stylesheet.word import as_word as sheet_as_word
@@ -41,7 +42,7 @@ def pack_of(outcome: Outcome, sheet: StyleSheet, made: datetime) -> Mapping[str,
     asked = as_word_copy(replace(report, issues=report.queries), outcome.path, made)
     clean = _as_word(outcome.path, book)
     stem, english = outcome.path.stem, report.manuscript.english
-    queries = counted(len(report.queries), "open query")
+    printed = as_printed(book, title=title(report), english=english)
     papers = (
         (rulings_list(report, outcome.rulings), "what the author lets stand, and why"),
         (words_list(report), "words that no dictionary has"),
@@ -50,7 +51,8 @@ def pack_of(outcome: Outcome, sheet: StyleSheet, made: datetime) -> Mapping[str,
     )
     inside = {
         f"2 {stem}.docx": (clean, "the manuscript, to work in"),
-        f"3 {stem} - open queries.docx": (asked, f"the same with {queries} as comments"),
+        f"2 {stem}.html": (printed.encode(), "the manuscript, to print and to write on"),
+        f"3 {stem} - open queries.docx": (asked, _about_queries(len(report.queries))),
         "4 Style sheet.docx": (sheet_as_word(sheet), "what the book decided, or mostly does"),
     }
     for number, (paper, what) in enumerate(papers, 5):
@@ -60,6 +62,12 @@ def pack_of(outcome: Outcome, sheet: StyleSheet, made: datetime) -> Mapping[str,
     first = brief(report, author=author_of(book), papers=told)
     start = {"1 Brief.docx": paper_as_word(first, title(report), english, made)}
     return start | {name: content for name, (content, _) in inside.items()}
+
+
+def _about_queries(number: int) -> str:
+    if not number:
+        return "the same; no query is open"
+    return f"the same with {counted(number, 'open query')} as {'a comment' if number == 1 else 'comments'}"
 
 
 def author_of(book: Book) -> str:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import io
 import os
+import shutil
 import sys
 import zipfile
 from collections.abc import Callable, Iterator, Sequence
@@ -14,6 +15,7 @@ import pytest
 from docx import Document
 from typer.testing import CliRunner, Result
 
+from examples.make_examples import HERE, NAME
 from proofkit.book import Book
 from proofkit.cli.main import app
 from proofkit.issue import Issue, Tier, with_keys
@@ -35,6 +37,7 @@ from tests.reports.word_files import paragraph, write
 NAMES = [
     "1 Brief.docx",
     "2 otter.docx",
+    "2 otter.html",
     "3 otter - open queries.docx",
     "4 Style sheet.docx",
     "5 Rulings.docx",
@@ -135,6 +138,8 @@ def test_only_queries_are_comments_in_the_copy(pipeline: FakePipeline) -> None:
     assert handoff("otter.docx", "--output", "pack", "--anyway").exit_code == 0
     (comment,) = comments(Path("pack/3 otter - open queries.docx").read_bytes())
     assert "an odd word" in comment.lower()
+    inside = [row.cells[1].text for row in Document("pack/1 Brief.docx").tables[1].rows]
+    assert "the same with 1 open query as a comment" in inside
     assert pipeline.calls == 1
 
 
@@ -264,3 +269,26 @@ def test_its_help_waits_for_no_library() -> None:
     result = proofkit_run("handoff", "--help", before=ask)
     assert result.returncode == 0
     assert result.stdout.decode().rstrip().endswith("[]")
+
+
+@pytest.mark.engine
+def test_the_example_is_handed_off(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr("proofkit.cli.handing_off.memory_file", lambda: tmp_path / "memory.db")
+    manuscript = tmp_path / f"{NAME}.docx"
+    shutil.copyfile(HERE / manuscript.name, manuscript)
+    before = manuscript.read_bytes()
+    assert handoff(manuscript, "--output", tmp_path / "pack").exit_code == 1
+    assert not (tmp_path / "pack").exists()
+    result = handoff(manuscript, "--output", tmp_path / "pack", "--anyway")
+    assert result.exit_code == 0, result.output
+    assert manuscript.read_bytes() == before
+    pack = tmp_path / "pack"
+    asked = comments((pack / f"3 {NAME} - open queries.docx").read_bytes())
+    assert asked
+    assert f"{len(asked)} queries to think about" in result.stdout
+    told = [cell.text for cell in Document(str(pack / "1 Brief.docx")).tables[0].columns[1].cells]
+    assert told[1:3] == ["The Borrowed Wind", "Orla Finchley"]
+    by_spread = Document(str(pack / "7 Words per spread.docx")).tables[0].rows
+    counts = [int(row.cells[1].text) for row in by_spread[1:]]
+    assert sum(counts[:-1]) == counts[-1]
+    assert told[3].startswith(f"{counts[-1]} words, ")

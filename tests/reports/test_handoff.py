@@ -17,6 +17,7 @@ from proofkit.reports.handoff.brief import brief
 from proofkit.reports.handoff.checklist import checklist
 from proofkit.reports.handoff.lists import rulings_list, spreads_list, words_list
 from proofkit.reports.handoff.paper import Columns, Paper, Part
+from proofkit.reports.handoff.printed import as_printed
 from proofkit.reports.handoff.word import as_word
 from proofkit.rulings.ruling import Ruling
 from proofkit.settings import English
@@ -132,6 +133,30 @@ def test_the_checklist_has_what_the_trade_looks_at(matter: str) -> None:
     paper = checklist()
     assert matter.lower() in words(paper).lower()
     assert all(part.to_tick for part in paper.parts)
+
+
+def test_the_printed_manuscript_is_the_text_whatever_stands_in_it() -> None:
+    text = "<script>alert(1)</script>\nand a \x00 b\n\nShe went very far."
+    first, second = text.index("\n\n"), text.index("She")
+    story = Page(
+        number=1,
+        text=text,
+        label="Spread <1>",
+        paragraphs=(
+            Paragraph(start=0, end=first),
+            Paragraph(start=second, end=len(text)),
+        ),
+        emphasis=((text.index("very"), text.index("very") + 4),),
+    )
+    made = as_printed(
+        Book(path="x.md", title="", pages=(story,)), title="A <b>", english=English.AMERICAN
+    )
+    assert "<p>She went <em>very</em> far.</p>" in made
+    assert "<h2>Spread &lt;1&gt;</h2>" in made
+    assert "<title>A &lt;b&gt;: manuscript</title>" in made
+    assert "<p>&lt;script&gt;alert(1)&lt;/script&gt;\nand a \N{REPLACEMENT CHARACTER} b</p>" in made
+    assert "<script" not in made
+    assert '<html lang="en-US">' in made
 
 
 def test_the_author_is_as_the_title_page_has_her() -> None:
