@@ -5,12 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import msgspec
 
-from proofkit.across import issues_across
 from proofkit.book import Book
-from proofkit.checks.series import Volume
 from proofkit.engines.memory import Memory
 from proofkit.issue import Issue
 from proofkit.opening import digest, read_once
@@ -20,6 +19,9 @@ from proofkit.progress import Progress
 from proofkit.settings import Choices, Settings, settings_for
 from proofkit.words.english import english_of
 from proofkit.words.vocabulary import vocabulary_of
+
+if TYPE_CHECKING:
+    from proofkit.checks.series import Volume
 
 _KIND = "series"
 _MANUSCRIPTS = {".docx", ".odt", ".rtf", ".md", ".txt"}
@@ -64,6 +66,9 @@ def not_agreeing(
     kept = memory.recall(_KIND, key)
     if kept:
         return msgspec.msgpack.decode(kept, type=tuple[Issue, ...])
+    # Only now: most books stand alone, and need not wait for what compares several.
+    from proofkit.across import issues_across  # noqa: PLC0415
+
     found = issues_across(_analysed(members, memory, progress), asking.settings)[place]
     memory.remember(_KIND, key, msgspec.msgpack.encode(found))
     return found
@@ -86,6 +91,7 @@ def _readable(paths: Sequence[Path], asked: Choices, memory: Memory) -> Iterator
 
 def _analysed(members: Sequence[Member], memory: Memory, progress: Progress) -> list[Volume]:
     # Only now: what is remembered needs no engine, and need not wait for their libraries.
+    from proofkit.checks.series import Volume  # noqa: PLC0415
     from proofkit.engines.analyse import Analyst  # noqa: PLC0415
 
     books = [

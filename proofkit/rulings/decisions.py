@@ -8,7 +8,6 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from pathlib import Path
 
-from proofkit.habits.matters import MATTERS
 from proofkit.own_file import OwnFile, read_own_file
 from proofkit.problem import Unusable
 from proofkit.rulings.ruling import Ruling, rulings_in
@@ -18,9 +17,6 @@ from proofkit.style import Style
 STYLE = "style"
 _LISTS = ("names", "words")
 _FREE = ("dictionary",)  # named on the style sheet alone: any name will do
-_FORMS: Mapping[str, tuple[str, ...]] = {
-    matter.name: matter.forms for matter in MATTERS
-} | dict.fromkeys(_FREE, ())
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -52,20 +48,29 @@ def checked_style(own: OwnFile, style: Style) -> Style:
     Unusable, naming the line and what there is, for a matter or a form that there is not.
     """
     decided: dict[str, str] = {}
+    forms = _forms() if style.forms else {}
     for written, form in style.forms.items():
         line = own.line_of(written, STYLE)
-        matter = _named(written, _FORMS)
+        matter = _named(written, forms)
         if matter is None:
-            raise Unusable(_no_such(own, line, "matter of style", written, (*_FORMS, *_LISTS)))
-        known = form if matter in _FREE else _named(form, _FORMS[matter])
+            raise Unusable(_no_such(own, line, "matter of style", written, (*forms, *_LISTS)))
+        known = form if matter in _FREE else _named(form, forms[matter])
         if known is None:
-            raise Unusable(_no_such(own, line, f"form of {matter}", form, _FORMS[matter]))
+            raise Unusable(_no_such(own, line, f"form of {matter}", form, forms[matter]))
         if decided.setdefault(matter, known) != known:
             raise Unusable(
                 f"{own.at(line)}: {matter} is decided twice, as “{decided[matter]}” and as “{known}”. "
                 "Keep one of them."
             )
     return replace(style, forms=decided)
+
+
+def _forms() -> Mapping[str, tuple[str, ...]]:
+    """The forms of each matter that can be decided."""
+    # Only now: the habits are many files, and most books have decided nothing yet.
+    from proofkit.habits.matters import MATTERS  # noqa: PLC0415
+
+    return {matter.name: matter.forms for matter in MATTERS} | dict.fromkeys(_FREE, ())
 
 
 def refuse_contradictions(own: OwnFile, style: Style, rulings: Sequence[Ruling]) -> None:
