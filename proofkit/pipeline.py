@@ -6,7 +6,7 @@ that a manuscript that did not change is reported again without starting an engi
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -38,6 +38,7 @@ from proofkit.track_record import tempered
 from proofkit.words.confirm import WordToConfirm, words_to_confirm
 from proofkit.words.dictionary import dictionary
 from proofkit.words.english import english_of
+from proofkit.words.suggest import make_ready
 from proofkit.words.vocabulary import vocabulary_of
 
 if TYPE_CHECKING:
@@ -152,6 +153,7 @@ def _found(tasks: Sequence[_Task], memory: Memory, progress: Progress) -> dict[b
         # Java takes longest, and there is no set of checks without grammar in it: it goes first.
         analyst.ask(books)
         checks = all_checks()
+        _open_word_lists({english for _, english in books})
         needs = {need for check in checks for need in check.needs}
         analyses = analyst.analyse(
             books,
@@ -164,6 +166,12 @@ def _found(tasks: Sequence[_Task], memory: Memory, progress: Progress) -> dict[b
         if not any(notice.unchecked for notice in found.notices):
             memory.remember(_KIND, key, msgspec.msgpack.encode(found))
     return findings
+
+
+def _open_word_lists(englishes: Iterable[English]) -> None:
+    """Load what the checks look words up in, while Java is starting and there is nothing else to do."""
+    for english in englishes:
+        make_ready(dictionary(english))
 
 
 def _english(task: _Task) -> English:
