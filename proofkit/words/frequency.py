@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from functools import lru_cache
+from itertools import takewhile
 
 
 def zipf(word: str) -> float:
@@ -17,10 +18,16 @@ def zipf(word: str) -> float:
     return 0.0 if share is None else round(math.log10(share) + 9, 2)
 
 
+def frequent_words(least: float) -> Iterator[str]:
+    """The words of at least that Zipf value, the most frequent first."""
+    return takewhile(lambda word: zipf(word) >= least, _shares())
+
+
 @lru_cache(maxsize=1)
 def _shares() -> Mapping[str, float]:
     # wordfreq takes a tenth of a second to import: only what asks for frequencies shall pay it.
     from wordfreq import get_frequency_dict  # noqa: PLC0415
 
+    # Its words come by their frequency, the highest first.
     shares: Mapping[str, float] = get_frequency_dict("en", "large")
     return shares
