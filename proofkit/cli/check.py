@@ -40,8 +40,8 @@ def check(  # noqa: PLR0913 - every option is an argument
         Format | None,
         typer.Option(
             "--format",
-            help="A table to read (as without this option), data for programs, or word: a copy of the "
-            "manuscript with a comment at each row's words.",
+            help="A table to read (as without this option); html, the marked proof, for the browser; word, "
+            "a copy of the manuscript with a comment at each row's words; data for programs.",
         ),
     ] = None,
     output: Annotated[

@@ -11,7 +11,7 @@ from proofkit.reading.bands import AgeBand, band_named
 from proofkit.reading.formulas import ease_in_words
 from proofkit.reading.measure import PageReading
 from proofkit.report import Report
-from proofkit.reports.phrases import counted
+from proofkit.reports.phrases import counted, quoted
 from proofkit.reports.places import listed, page_name
 
 MEASURES = ("words", "longest sentence", "grade")
@@ -65,7 +65,7 @@ def sentences_on_reading(report: Report) -> list[str]:
             "pages around it."
         )
     lines.append(_beside_band(report, band_named(report.manuscript.age_band)))
-    lines.append("More, and what to work on: proofkit reading")
+    lines.append(f"More, and what to work on: proofkit reading {quoted(report.manuscript.path)}")
     return [line for line in lines if line]
 
 
@@ -108,13 +108,15 @@ def _place(report: Report, page: PageReading) -> tuple[int | None, int]:
 
 
 def _step(report: Report, pages: Sequence[PageReading]) -> Step:
-    """A step's figures; its grade is that of the page with most words."""
-    fullest = max(pages, key=lambda page: page.words)
+    """A step's figures; a spread's grade is its own or its run's, as ``proofkit reading`` has it."""
+    number = report.pages[pages[0].page - 1].spread
+    spreads = (each for each in report.reading.spreads if each.spread == number)
+    graded = next(spreads, None) or pages[0]
     return Step(
         name=_name(report, pages[0]),
         words=sum(page.words for page in pages),
         longest_sentence=max(page.longest_sentence for page in pages),
-        grade=fullest.flesch_kincaid_grade,
+        grade=graded.flesch_kincaid_grade,
     )
 
 
