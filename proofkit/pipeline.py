@@ -17,6 +17,7 @@ from proofkit.analysis import Analysis
 from proofkit.book import Book
 from proofkit.checks.check import Check, Need
 from proofkit.checks.registry import all_checks
+from proofkit.checks.run import found_by
 from proofkit.engines.address import checked_address
 from proofkit.engines.memory import Memory
 from proofkit.engines.note import EngineNote
@@ -37,9 +38,8 @@ from proofkit.settings import USUAL_PACE, Choices, English, Settings
 from proofkit.track_record import tempered
 from proofkit.words.confirm import WordToConfirm, words_to_confirm
 from proofkit.words.dictionary import dictionary
-from proofkit.words.english import english_of
+from proofkit.words.english import english_for
 from proofkit.words.suggest import make_ready
-from proofkit.words.vocabulary import vocabulary_of
 
 if TYPE_CHECKING:
     from proofkit.engines.analyse import Analyst
@@ -147,7 +147,7 @@ def _found(tasks: Sequence[_Task], memory: Memory, progress: Progress) -> dict[b
     from proofkit.engines.analyse import Analyst  # noqa: PLC0415
 
     server = next((t.settings.grammar_server for t in tasks if t.settings.grammar_server), None)
-    books = [(task.book, _english(task)) for task in tasks]
+    books = [(task.book, english_for(task.book, task.settings.english)) for task in tasks]
     findings = {}
     with Analyst(memory=memory, grammar_server=server, progress=progress) as analyst:
         # Java takes longest, and there is no set of checks without grammar in it: it goes first.
@@ -174,21 +174,10 @@ def _open_word_lists(englishes: Iterable[English]) -> None:
         make_ready(dictionary(english))
 
 
-def _english(task: _Task) -> English:
-    return task.settings.english or english_of(task.book, vocabulary_of(task.book))
-
-
 def _examine(
     task: _Task, analysis: Analysis, checks: Sequence[Check], analyst: Analyst
 ) -> Findings:
-    issues: list[Issue] = []
-    notices = list(analyst.notices)
-    for check in checks:
-        try:
-            issues += check.find(task.book, analysis, task.settings)
-        except Exception:  # noqa: BLE001 - one broken check must not cost the author the others
-            text = f"The check {check.name} failed on this manuscript; the others went on."
-            notices.append(Notice(text=text, unchecked=True))
+    issues, failures = found_by(checks, task.book, analysis, task.settings)
     asked = [issue for issue in issues if not is_settled(issue, task.settings.style)]
     kept = asked_where_unsure(one_measure_a_spread(task.book, without_rivals(tempered(asked))))
     return Findings(
@@ -202,7 +191,7 @@ def _examine(
         ),
         reading=measure(task.book, analysis.vocabulary),
         engines=analyst.engines,
-        notices=tuple(notices),
+        notices=(*analyst.notices, *failures),
     )
 
 

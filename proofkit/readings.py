@@ -28,8 +28,7 @@ from proofkit.reading.words_beyond import HardWord, words_beyond
 from proofkit.reading_report import ReadingReport, reading_report_of
 from proofkit.rulings.decisions import decided_for
 from proofkit.settings import Choices, English, Settings
-from proofkit.words.english import english_of
-from proofkit.words.vocabulary import vocabulary_of
+from proofkit.words.english import english_for
 
 _KIND = "reading"
 
@@ -115,7 +114,7 @@ def _found(
     # Only now: what is remembered needs no engine, and need not wait for its libraries.
     from proofkit.engines.analyse import Analyst  # noqa: PLC0415
 
-    books = [(task.book, _english(task)) for task in tasks]
+    books = [(task.book, english_for(task.book, task.settings.english)) for task in tasks]
     with Analyst(memory=memory, progress=progress) as analyst:
         analyses = analyst.analyse(books, language_model=True, grammar_engine=False)
         notices = analyst.notices
@@ -126,10 +125,6 @@ def _found(
         encoded = {key: msgspec.msgpack.encode(one) for key, one in found.items()}
         memory.remember_many(_KIND, encoded)
     return found, notices
-
-
-def _english(task: _Task) -> English:
-    return task.settings.english or english_of(task.book, vocabulary_of(task.book))
 
 
 def _measured(task: _Task, analysis: Analysis) -> _Found:

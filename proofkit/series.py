@@ -17,8 +17,7 @@ from proofkit.own_file import FILE_NAME
 from proofkit.problem import Unusable
 from proofkit.progress import Progress
 from proofkit.settings import Choices, Settings, settings_for
-from proofkit.words.english import english_of
-from proofkit.words.vocabulary import vocabulary_of
+from proofkit.words.english import english_for
 
 if TYPE_CHECKING:
     from proofkit.checks.series import Volume
@@ -94,9 +93,7 @@ def _analysed(members: Sequence[Member], memory: Memory, progress: Progress) -> 
     from proofkit.checks.series import Volume  # noqa: PLC0415
     from proofkit.engines.analyse import Analyst  # noqa: PLC0415
 
-    books = [
-        (m.book, m.settings.english or english_of(m.book, vocabulary_of(m.book))) for m in members
-    ]
+    books = [(m.book, english_for(m.book, m.settings.english)) for m in members]
     with Analyst(memory=memory, progress=progress) as analyst:
         analyses = analyst.analyse(books, language_model=True, grammar_engine=False)
         return [

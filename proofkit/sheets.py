@@ -6,13 +6,13 @@ from collections.abc import Iterator, Mapping, Sequence
 from datetime import date
 from pathlib import Path
 
-from proofkit.analysis import Analysis
-from proofkit.book import Book, Span
+from proofkit.book import Span
 from proofkit.checks.check import Need
 from proofkit.checks.registry import all_checks
+from proofkit.checks.run import found_by
 from proofkit.engines.analyse import Analyst
 from proofkit.engines.memory import Memory
-from proofkit.issue import Issue, with_keys
+from proofkit.issue import with_keys
 from proofkit.opening import read_once
 from proofkit.problem import Notice
 from proofkit.progress import Progress, silent
@@ -20,13 +20,13 @@ from proofkit.ranking import asked_where_unsure, without_rivals
 from proofkit.rulings.decisions import decided_for
 from proofkit.rulings.judging import Judgement, judged
 from proofkit.rulings.ruling import Ruling
-from proofkit.settings import Choices, Settings
+from proofkit.settings import Choices
 from proofkit.stylesheet.ground import ground_of
 from proofkit.stylesheet.make import style_sheet_of
 from proofkit.stylesheet.sheet import StyleSheet
 from proofkit.track_record import tempered
-from proofkit.words.english import english_of
-from proofkit.words.vocabulary import WORD, vocabulary_of
+from proofkit.words.english import english_for
+from proofkit.words.vocabulary import WORD
 
 # What these find is a slip in a name or a word, or something that the book can't agree on.
 _FAMILIES = ("capitals", "consistency", "english", "marks", "spelling")
@@ -45,11 +45,18 @@ def style_sheet(
     decided = decided_for(path, Choices())
     settings, rulings = decided.settings, decided.rulings
     book = read_once(path, memory)
-    english = settings.english or english_of(book, vocabulary_of(book))
+    english = english_for(book, settings.english)
     with Analyst(memory=memory, progress=progress) as analyst:
         [analysis] = analyst.analyse([(book, english)], language_model=True, grammar_engine=False)
         notices = [*(Notice(text=remark) for remark in book.remarks), *analyst.notices]
-    found = without_rivals(tempered(_issues(book, analysis, settings, notices)))
+    checks = [
+        check
+        for check in all_checks()
+        if check.family in _FAMILIES and Need.GRAMMAR_ENGINE not in check.needs
+    ]
+    issues, failures = found_by(checks, book, analysis, settings)
+    notices += failures
+    found = without_rivals(tempered(issues))
     ruled = judged(book, with_keys(book, asked_where_unsure(found)), rulings)
     ground = ground_of(
         book,
@@ -78,17 +85,3 @@ def _settled(ruled: Judgement) -> Iterator[Span]:
     for each in ruled.let_stand:
         if each.issue.check.startswith(_ABOUT_AGREEMENT):
             yield from (each.issue.span, *each.issue.related)
-
-
-def _issues(
-    book: Book, analysis: Analysis, settings: Settings, notices: list[Notice]
-) -> Iterator[Issue]:
-    """What the checks find that bear on a style sheet: a slip is no habit of the book."""
-    for check in all_checks():
-        if check.family not in _FAMILIES or Need.GRAMMAR_ENGINE in check.needs:
-            continue
-        try:
-            yield from list(check.find(book, analysis, settings))
-        except Exception:  # noqa: BLE001 - one broken check must not cost the author the sheet
-            text = f"The check {check.name} failed on this manuscript; the others went on."
-            notices.append(Notice(text=text, unchecked=True))

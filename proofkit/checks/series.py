@@ -28,6 +28,7 @@ from pathlib import PurePath
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Span
 from proofkit.checks.consistency._name_pairs import is_known, may_be_one_name
+from proofkit.checks.counting import times
 from proofkit.habits.names import names_of
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.words.alike import same_but_for_accents, sounds_alike
@@ -119,15 +120,13 @@ def _likelihood(odd: str, usual: str, analysis: Analysis) -> float:
 
 
 def _issue(volumes: Sequence[Volume], odd: _Name, usual: _Name, confidence: float) -> Issue:
-    count = len(usual.spans)
-    times = "once" if count == 1 else f"{count} times"
     book = PurePath(volumes[usual.volume].book.path).name
     return issue_at(
         volumes[odd.volume].book,
         odd.spans[0],
         check=NAME,
         tier=Tier.QUERY,
-        message=f"in {book} the name is {usual.word} ({times})",
+        message=f"in {book} the name is {usual.word} ({times(len(usual.spans))})",
         suggestions=(usual.word,),
         confidence=confidence,
         related=odd.spans[1:],

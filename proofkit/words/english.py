@@ -16,7 +16,7 @@ from proofkit.words.country_words import country_words
 from proofkit.words.lists import word_set
 from proofkit.words.quotations import quotations_of
 from proofkit.words.variants import other_english, variants
-from proofkit.words.vocabulary import Vocabulary
+from proofkit.words.vocabulary import Vocabulary, vocabulary_of
 
 # What VarCon doesn't tell apart (mum is also an adjective) or doesn't hold, and every story says. Some
 # families south of the Sahara or in the Midlands have a British Mom, so she has one vote in all.
@@ -74,6 +74,11 @@ def english_of(book: Book, vocabulary: Vocabulary) -> English:
     Spellings such as "realize" are at home in both and don't vote. A tie is British.
     """
     return votes(book, vocabulary).english
+
+
+def english_for(book: Book, chosen: English | None) -> English:
+    """The English that the author chose, or else the one that the book is in."""
+    return chosen or english_of(book, vocabulary_of(book))
 
 
 def votes(book: Book, vocabulary: Vocabulary) -> Votes:

@@ -27,6 +27,7 @@ from proofkit.analysis import Analysis
 from proofkit.book import Book, Span
 from proofkit.checks.capitals._names_here import Slip, kinds, pairs, strangers
 from proofkit.checks.check import Need
+from proofkit.checks.counting import times
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
 
@@ -47,13 +48,12 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
 
 
 def _issue(book: Book, slip: Slip) -> Issue:
-    times = "once" if slip.times == 1 else f"{slip.times} times"
     return issue_at(
         book,
         slip.span,
         check=NAME,
         tier=Tier.ERROR if slip.sure >= _LIKELY else Tier.QUERY,
-        message=f"elsewhere {slip.elsewhere} ({times})",
+        message=f"elsewhere {slip.elsewhere} ({times(slip.times)})",
         suggestions=(slip.reading,),
         confidence=slip.sure,
     )

@@ -6,6 +6,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from proofkit.book import Book, Span
+from proofkit.checks.counting import times
 from proofkit.habits.usage import Usage
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.words.vocabulary import opens_sentence
@@ -52,11 +53,6 @@ def row_of(book: Book, usage: Usage, row: Row, *, decided: str | None = None) ->
         confidence=_DECIDED if decided else row.confidence if plain else row.confidence - 0.1,
         related=[span for span in odd if span != first],
     )
-
-
-def times(count: int) -> str:
-    """Once, 2 times, 3 times."""
-    return "once" if count == 1 else f"{count} times"
 
 
 def _first_of_tied(usage: Usage, row: Row) -> str | None:

@@ -27,6 +27,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Span
 from proofkit.checks.check import Need
+from proofkit.checks.counting import times
 from proofkit.habits.mentions import mentions_of
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
@@ -157,13 +158,14 @@ def _issue(book: Book, forms: Forms, decided: str | None) -> Iterator[Issue]:
         return
     first, *others = odd
     plain = decided is not None or count >= _PLAINLY * (len(others) + 1)
-    times = "once" if count == 1 else f"{count} times"
     yield issue_at(
         book,
         first,
         check=NAME,
         tier=Tier.ERROR if plain else Tier.QUERY,
-        message=f"your style sheet has {usual}" if decided else f"elsewhere {usual} ({times})",
+        message=f"your style sheet has {usual}"
+        if decided
+        else f"elsewhere {usual} ({times(count)})",
         suggestions=(usual,),
         confidence=0.75 if plain else 0.55,
         related=others,

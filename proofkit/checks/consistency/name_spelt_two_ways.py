@@ -26,6 +26,7 @@ from proofkit.analysis import Analysis
 from proofkit.book import Book, Span
 from proofkit.checks.check import Need
 from proofkit.checks.consistency._name_pairs import likelihood, similar
+from proofkit.checks.counting import times
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
 from proofkit.words.alike import same_but_for_accents
@@ -107,7 +108,7 @@ def _spelling(
 
 
 def _elsewhere(form: str, count: int) -> str:
-    return f"elsewhere the book has {form} ({'once' if count == 1 else f'{count} times'})"
+    return f"elsewhere the book has {form} ({times(count)})"
 
 
 def _issue(

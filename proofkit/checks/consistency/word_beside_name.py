@@ -26,6 +26,7 @@ from collections.abc import Iterator
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Span
 from proofkit.checks.check import Need
+from proofkit.checks.counting import times
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
 from proofkit.words.lists import word_set
@@ -67,7 +68,7 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
             fewer[0],
             check=NAME,
             tier=Tier.ERROR if len(more) >= 2 * len(fewer) else Tier.QUERY,
-            message=f"beside this name the book elsewhere has {better} ({'once' if len(more) == 1 else f'{len(more)} times'})",
+            message=f"beside this name the book elsewhere has {better} ({times(len(more))})",
             suggestions=(better,),
             confidence=0.75,
             related=fewer[1:],

@@ -29,8 +29,3 @@ def certainty(book: Book, analysis: Analysis, settings: Settings) -> Certainty:
     if settings.english is not None or votes(book, analysis.vocabulary).clear:
         return Certainty(sure=True, where=f"in a book in {named} English")
     return Certainty(sure=False, where=f"and the rest of the book seems {named}")
-
-
-def how_often(count: int) -> str:
-    """A count in words: "1 time", "6 times"."""
-    return f"{count} time" if count == 1 else f"{count} times"

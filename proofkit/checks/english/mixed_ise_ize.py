@@ -25,7 +25,7 @@ from collections.abc import Iterator
 from proofkit.analysis import Analysis
 from proofkit.book import Book
 from proofkit.checks.check import Need
-from proofkit.checks.english._certainty import how_often
+from proofkit.checks.counting import times
 from proofkit.habits.endings import FORMS, ISE, MATTER, usage
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import English, Settings
@@ -53,7 +53,7 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
         tier=Tier.ERROR if decided else Tier.QUERY,
         message=f"your style sheet has {form}"
         if decided
-        else f"elsewhere the book has {form} ({how_often(own.count(form))})",
+        else f"elsewhere the book has {form} ({times(own.count(form))})",
         suggestions=(variants().ise_ize(book.quote(odd[0])) or "",),
         confidence=0.9 if decided else 0.6 if even else 0.8,
         related=odd[1:],

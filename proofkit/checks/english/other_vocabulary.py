@@ -27,7 +27,8 @@ from collections.abc import Iterator
 from proofkit.analysis import Analysis
 from proofkit.book import Book
 from proofkit.checks.check import Need
-from proofkit.checks.english._certainty import certainty, how_often
+from proofkit.checks.counting import times
+from proofkit.checks.english._certainty import certainty
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import English, Settings
 from proofkit.words.country_words import words_of_country
@@ -77,7 +78,7 @@ def _two_mothers(book: Book, analysis: Analysis) -> Iterator[Issue]:
             rarer.spans[0],
             check=NAME,
             tier=Tier.QUERY,
-            message=f"elsewhere the book has {usual.usual_form} ({how_often(usual.count)})",
+            message=f"elsewhere the book has {usual.usual_form} ({times(usual.count)})",
             suggestions=(cased_like(usual.word, book.quote(rarer.spans[0])),),
             confidence=0.45,
             related=rarer.spans[1:],

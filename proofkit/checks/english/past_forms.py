@@ -26,7 +26,8 @@ from collections.abc import Iterator
 from proofkit.analysis import Analysis
 from proofkit.book import Book, Span
 from proofkit.checks.check import Need
-from proofkit.checks.english._certainty import certainty, how_often
+from proofkit.checks.counting import times
+from proofkit.checks.english._certainty import certainty
 from proofkit.habits.past_forms import ED, FORMS, MATTER, VERBS, T, usage, verbs
 from proofkit.habits.usage import Usage
 from proofkit.issue import Issue, Tier, issue_at
@@ -59,7 +60,7 @@ def _mixed(book: Book, verb: Usage, whole: Usage) -> Iterator[Issue]:
     """The verb's usual form wins; where it has none, that of the book's other verbs."""
     form = verb.usual or whole.usual or T
     clear = verb.count(form) >= _CLEAR * len(verb.against(form))
-    why = "elsewhere the book has {} (" + how_often(verb.count(form)) + ")"
+    why = "elsewhere the book has {} (" + times(verb.count(form)) + ")"
     yield from _against(book, verb, form, why, 0.65 if clear else 0.5, Tier.QUERY)
 
 

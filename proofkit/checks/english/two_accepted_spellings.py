@@ -24,7 +24,7 @@ from collections.abc import Iterator
 from proofkit.analysis import Analysis
 from proofkit.book import Book
 from proofkit.checks.check import Need
-from proofkit.checks.english._certainty import how_often
+from proofkit.checks.counting import times
 from proofkit.habits.accepted_spellings import mixed_usages
 from proofkit.issue import Issue, Tier, issue_at
 from proofkit.settings import Settings
@@ -48,7 +48,7 @@ def find(book: Book, analysis: Analysis, settings: Settings) -> Iterator[Issue]:
             tier=Tier.ERROR if chosen else Tier.QUERY,
             message=f"your style sheet has {form}"
             if chosen
-            else f"elsewhere the book has {form} ({how_often(usage.count(form))})",
+            else f"elsewhere the book has {form} ({times(usage.count(form))})",
             suggestions=(cased_like(form, book.quote(first)),),
             confidence=0.85 if chosen else 0.6,
             related=others,
